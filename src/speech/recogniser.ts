@@ -1,0 +1,59 @@
+/**
+ * What every pair of ears offers, whether the browser's own or those inside the app. A recogniser
+ * hears until it stops or fails; keeping one alive for hours is the listener's work.
+ */
+
+export interface Hypothesis {
+  text: string;
+  /** 0 to 1; absent where none is given. */
+  confidence?: number;
+}
+
+/** One thing said, from the first sound to the last. */
+export interface Utterance {
+  /** Best first, at most five. */
+  alternatives: Hypothesis[];
+  /** Milliseconds since the epoch. */
+  startedAt: number;
+  endedAt: number;
+  by: "web" | "offline";
+}
+
+export type TroubleReason =
+  | "not-allowed"
+  | "no-microphone"
+  | "network"
+  | "no-speech"
+  | "language"
+  | "busy"
+  | "aborted"
+  | "stalled"
+  | "unsupported";
+
+export interface Trouble {
+  reason: TroubleReason;
+  /** The recogniser's own words, for the log of troubles; never shown alone. */
+  detail: string;
+}
+
+export interface RecogniserEars {
+  /** The recogniser is now really hearing. */
+  onListening(): void;
+  onInterim(text: string): void;
+  onUtterance(utterance: Utterance): void;
+  onTrouble(trouble: Trouble): void;
+  /** It no longer hears, for whatever reason; always comes, once per start. */
+  onEnd(): void;
+}
+
+export interface Recogniser {
+  readonly kind: "web" | "offline";
+  /** Begins to hear. Throws nothing: what goes wrong is told to the ears. */
+  start(ears: RecogniserEars): void;
+  /** Ends hearing and still delivers what was said so far. */
+  stop(): void;
+  /** Ends hearing at once and delivers nothing more. */
+  abort(): void;
+  /** Words to expect, most telling first. Taken up at the next start. */
+  expect(phrases: readonly string[]): void;
+}
