@@ -1,0 +1,40 @@
+import type { Paraphrases } from "./group.ts";
+
+/** The rig going back into the water. */
+export const drop: Paraphrases = [
+  {
+    means: [{ kind: "drop" }],
+    said: [
+      "rig's in",
+      "rig in",
+      "the rig's in",
+      "Rig's in.",
+      "rigs in",
+      "going in",
+      "going back in",
+      "back in",
+      "in again",
+      "rig going in",
+      "rig's back in",
+      "rig back in",
+      "rig is in",
+      "shipping out",
+      "shipped out",
+      "shipping back out",
+      "shipped back out",
+      "dropping in",
+      "dropped in",
+      "rig's in the water",
+      "rig's going in",
+      "new drop",
+      "next drop",
+      "drop",
+      "going in again",
+      "back in again",
+      "I'm going in",
+      "rig in the water",
+      "laid the rig in",
+      "lowering the rig in",
+    ],
+  },
+];
