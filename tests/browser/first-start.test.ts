@@ -1,0 +1,62 @@
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { type AppServer, startAppServer } from "./app-server.ts";
+import { launchChromium } from "./chromium.ts";
+
+let browser: Browser;
+let server: AppServer;
+
+beforeAll(async () => {
+  browser = await launchChromium();
+  server = await startAppServer("/some/folder/");
+});
+
+afterAll(async () => {
+  await browser.close();
+  await server.close();
+});
+
+/** A page that keeps what the browser complains of: refused by the policy, missing, thrown. */
+async function openPage(): Promise<{ page: Page; complaints: string[] }> {
+  const page = await browser.newPage();
+  const complaints: string[] = [];
+  page.on("console", (message) => {
+    if (message.type() === "error") complaints.push(message.text());
+  });
+  page.on("pageerror", (error) => complaints.push(error.message));
+  return { page, complaints };
+}
+
+test("opens from a folder deep in a site, with nothing refused, missing or thrown", async () => {
+  const { page, complaints } = await openPage();
+  await page.goto(server.url);
+  await page.getByText("Pegscribe").first().waitFor();
+  expect(complaints).toEqual([]);
+  await page.close();
+});
+
+test("asks nobody but its own server for anything", async () => {
+  const { page } = await openPage();
+  const asked: string[] = [];
+  page.on("request", (request) => asked.push(request.url()));
+  await page.goto(server.url, { waitUntil: "networkidle" });
+  expect(asked.length).toBeGreaterThan(1);
+  expect(asked.filter((url) => !url.startsWith(server.url) && !/^(data|blob):/.test(url))).toEqual(
+    [],
+  );
+  await page.close();
+});
+
+test("refuses a script written into the page", async () => {
+  const { page, complaints } = await openPage();
+  await page.goto(server.url);
+  const ran = await page.evaluate(() => {
+    const script = document.createElement("script");
+    script.textContent = "document.title = 'taken over'";
+    document.head.append(script);
+    return document.title;
+  });
+  expect(ran).toBe("Pegscribe");
+  expect(complaints.join()).toContain("Content Security Policy");
+  await page.close();
+});
