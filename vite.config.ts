@@ -51,7 +51,7 @@ const offline = VitePWA({
       { src: "icon.svg", sizes: "any", type: "image/svg+xml" },
       { src: "icon-192.png", sizes: "192x192", type: "image/png" },
       { src: "icon-512.png", sizes: "512x512", type: "image/png" },
-      { src: "icon-maskable-512.png", sizes: "512x512", type: "image/png", purpose: "maskable" },
+      { src: "icon-512.png", sizes: "512x512", type: "image/png", purpose: "maskable" },
     ],
   },
   workbox: {
