@@ -126,3 +126,12 @@ export type Heard = v.InferOutput<typeof heardSchema>;
 export type Plan = v.InferOutput<typeof planSchema>;
 export type OwnWord = v.InferOutput<typeof ownWordSchema>;
 export type Verdict = LogEvent["verdict"];
+
+/**
+ * An event before the store has numbered it. Its id is there from the start (`newId`), so that the
+ * next thing said can be about it even while storing fails, and storing it twice adds it once.
+ */
+export type EventDraft = Omit<LogEvent, "v" | "device" | "seq" | "at"> & {
+  /** When it was spoken, by the wall clock in milliseconds since the epoch; absent for now. */
+  at?: number;
+};

@@ -70,6 +70,8 @@ export interface Session {
   withdrawn: readonly Entry[];
   /** Corrections that count, newest last: what undo undoes. */
   corrections: readonly LogEvent[];
+  /** Withdrawals of corrections that count, newest last: what redo withdraws. */
+  undone: readonly LogEvent[];
   reminder?: { everyMs: number; about?: string; since: number };
   /** Sums over fish that count. */
   count: number;
