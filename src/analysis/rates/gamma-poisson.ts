@@ -1,0 +1,64 @@
+/** What a Poisson rate may be after some events, as a gamma distribution; and what follows. */
+import negativeBinomialPmf from "@stdlib/stats-base-dists-negative-binomial-pmf";
+import { betaCdf } from "../distributions/beta.ts";
+import { gammaCdf } from "../distributions/gamma.ts";
+
+/** A gamma distribution of the rate: `shape` events (> 0) in `rate` units of exposure (> 0). */
+export interface RateBelief {
+  shape: number;
+  rate: number;
+}
+
+/**
+ * The belief after `count` more events (≥ 0) in `exposure` (≥ 0).
+ * Source: Gelman et al., Bayesian Data Analysis, 3rd ed., §2.6.
+ */
+export const updated = (prior: RateBelief, count: number, exposure: number): RateBelief => ({
+  shape: prior.shape + count,
+  rate: prior.rate + exposure,
+});
+
+/**
+ * A weak prior at a common rate: worth a single event at that pace. Where nothing was seen yet the
+ * pace counts as one event in all the exposure there is. `exposure` > 0.
+ */
+export const weakPrior = (count: number, exposure: number): RateBelief => ({
+  shape: 1,
+  rate: exposure / Math.max(1, count),
+});
+
+export const meanOf = ({ shape, rate }: RateBelief): number => shape / rate;
+
+/** Chance that the rate is above `bar`. */
+export const chanceAbove = (bar: number, { shape, rate }: RateBelief): number =>
+  1 - gammaCdf(bar, shape, rate);
+
+/**
+ * Chance that the first rate is above the second: the first's share of both, each in its own unit,
+ * is beta distributed. Equal beliefs give one half. Source: the gamma-beta relation, Johnson, Kotz
+ * & Balakrishnan, Continuous Univariate Distributions, ch. 25 (from memory).
+ */
+export const chanceFaster = (first: RateBelief, second: RateBelief): number =>
+  betaCdf(second.rate / (first.rate + second.rate), second.shape, first.shape);
+
+/**
+ * Chance of exactly `count` events in a further `exposure` (≥ 0): negative binomial.
+ * Source: Bayesian Data Analysis, 3rd ed., §2.6.
+ */
+export function chanceOfCount(
+  count: number,
+  exposure: number,
+  { shape, rate }: RateBelief,
+): number {
+  if (exposure === 0) return count === 0 ? 1 : 0;
+  return negativeBinomialPmf(count, shape, rate / (rate + exposure));
+}
+
+/** Mean and variance of the number of events in a further `exposure` (≥ 0). */
+export function countMoments(
+  exposure: number,
+  { shape, rate }: RateBelief,
+): { mean: number; variance: number } {
+  const mean = (shape / rate) * exposure;
+  return { mean, variance: mean * (1 + exposure / rate) };
+}
