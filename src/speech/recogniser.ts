@@ -9,6 +9,8 @@ export interface Hypothesis {
   confidence?: number;
 }
 
+export type RecogniserKind = "web" | "offline";
+
 /** One thing said, from the first sound to the last. */
 export interface Utterance {
   /** Best first, at most five. */
@@ -16,11 +18,12 @@ export interface Utterance {
   /** Milliseconds since the epoch. */
   startedAt: number;
   endedAt: number;
-  by: "web" | "offline";
+  by: RecogniserKind;
 }
 
 export type TroubleReason =
   | "not-allowed"
+  | "service-off"
   | "no-microphone"
   | "network"
   | "no-speech"
@@ -47,8 +50,11 @@ export interface RecogniserEars {
 }
 
 export interface Recogniser {
-  readonly kind: "web" | "offline";
-  /** Begins to hear. Throws nothing: what goes wrong is told to the ears. */
+  readonly kind: RecogniserKind;
+  /**
+   * Begins to hear. Throws nothing: what goes wrong is told to the ears, perhaps before this
+   * returns. Not to be called again before `onEnd`.
+   */
   start(ears: RecogniserEars): void;
   /** Ends hearing and still delivers what was said so far. */
   stop(): void;

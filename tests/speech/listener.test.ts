@@ -1,0 +1,370 @@
+import { describe, expect, it } from "vitest";
+import { FIRST_WAIT_MS, LONGEST_WAIT_MS } from "../../src/speech/back-off.ts";
+import { BETWEEN_STARTS_MS, ECHO_MS, Listener } from "../../src/speech/listener.ts";
+import type { ListenerState } from "../../src/speech/listener-state.ts";
+import type { TroubleReason } from "../../src/speech/recogniser.ts";
+import { AWAY_MS, RETRY_REFUSED_MS } from "../../src/speech/standing.ts";
+import { FakeClock } from "./fake-clock.ts";
+import { FakePage, FakeRecogniser } from "./fake-recogniser.ts";
+
+function listening(...recognisers: FakeRecogniser[]) {
+  const clock = new FakeClock();
+  const page = new FakePage();
+  const states: ListenerState[] = [];
+  const heard: string[] = [];
+  const troubles: TroubleReason[] = [];
+  const listener = new Listener({
+    recognisers,
+    clock,
+    page,
+    events: {
+      onState: (state) => states.push(state),
+      onInterim: (text) => heard.push(`${text} …`),
+      onUtterance: ({ alternatives }) => heard.push(alternatives[0]?.text ?? ""),
+      onTrouble: ({ reason }) => troubles.push(reason),
+    },
+  });
+  listener.start();
+  return { clock, page, states, heard, troubles, listener };
+}
+
+describe("restarting", () => {
+  it("starts at once, within the gesture, and hands on the words to expect", () => {
+    const web = new FakeRecogniser();
+    const { listener, states } = listening(web);
+    expect(web.starts).toBe(1);
+    web.listen();
+    expect(states).toEqual([
+      { is: "starting", kind: "web" },
+      { is: "listening", kind: "web" },
+    ]);
+    listener.expect(["skimmer"]);
+    expect(web.phrases).toEqual([]);
+  });
+
+  it("hands on the words to expect at the next start", () => {
+    const web = new FakeRecogniser();
+    const { clock, listener } = listening(web);
+    listener.expect(["skimmer"]);
+    clock.advance(5_000);
+    web.listen();
+    web.end();
+    expect(web.phrases).toEqual(["skimmer"]);
+  });
+
+  it("restarts at once after a long run, and a second after the last start otherwise", () => {
+    const web = new FakeRecogniser();
+    const { clock } = listening(web);
+    web.listen();
+    clock.advance(15_000);
+    web.end();
+    expect(web.starts).toBe(2);
+    web.listen();
+    clock.advance(300);
+    web.end();
+    clock.advance(BETWEEN_STARTS_MS - 301);
+    expect(web.starts).toBe(2);
+    clock.advance(1);
+    expect(web.starts).toBe(3);
+  });
+
+  it("is not put off by the wall clock being set back", () => {
+    const web = new FakeRecogniser();
+    const { clock } = listening(web);
+    web.listen();
+    clock.advance(100);
+    clock.wallShiftMs -= 3_600_000;
+    web.end();
+    clock.advance(BETWEEN_STARTS_MS);
+    expect(web.starts).toBe(2);
+  });
+
+  it.each(["no-speech", "aborted"] as const)("takes %s for normal", (reason) => {
+    const web = new FakeRecogniser();
+    const { clock, states } = listening(web);
+    web.listen();
+    clock.advance(8_000);
+    web.end(reason);
+    expect(web.starts).toBe(2);
+    expect(states.some(({ is }) => is === "waiting")).toBe(false);
+  });
+
+  it("waits longer each time it is cut short with nothing heard in between", () => {
+    const web = new FakeRecogniser();
+    const { clock, listener } = listening(web);
+    for (let cut = 0; cut < 5; cut++) {
+      web.listen();
+      clock.advance(BETWEEN_STARTS_MS);
+      web.end("aborted");
+      clock.advance(FIRST_WAIT_MS);
+    }
+    expect(listener.state).toMatchObject({ is: "waiting", trouble: { reason: "aborted" } });
+  });
+
+  it("waits after a run that ended without ever hearing or saying why", () => {
+    const web = new FakeRecogniser();
+    const { clock, listener } = listening(web);
+    clock.advance(2_000);
+    web.end();
+    expect(listener.state).toMatchObject({ is: "waiting", trouble: { reason: "stalled" } });
+  });
+});
+
+describe("growing waits", () => {
+  function waits(count: number, between: (web: FakeRecogniser, clock: FakeClock) => void) {
+    const web = new FakeRecogniser();
+    const { clock, listener } = listening(web);
+    const found: number[] = [];
+    for (let failure = 0; failure < count; failure++) {
+      clock.advance(BETWEEN_STARTS_MS);
+      between(web, clock);
+      web.end("network");
+      if (listener.state.is !== "waiting") throw new Error(`unexpected ${listener.state.is}`);
+      const wait = listener.state.until - clock.now();
+      found.push(wait);
+      const { starts } = web;
+      clock.advance(wait - 1);
+      expect(web.starts).toBe(starts);
+      clock.advance(1);
+      expect(web.starts).toBe(starts + 1);
+    }
+    return found;
+  }
+
+  it("double after network up to half a minute, though the microphone opens each time", () => {
+    expect(waits(7, (web) => web.listen())).toEqual([
+      1_000, 2_000, 4_000, 8_000, 16_000, 30_000, 30_000,
+    ]);
+    expect(LONGEST_WAIT_MS).toBe(30_000);
+  });
+
+  it("begin anew after a real result", () => {
+    expect(waits(4, (web, clock) => web.say("bite", clock.now()))).toEqual([
+      1_000, 1_000, 1_000, 1_000,
+    ]);
+  });
+
+  it("are cut short when the network comes back", () => {
+    const web = new FakeRecogniser();
+    const { clock, page } = listening(web);
+    clock.advance(BETWEEN_STARTS_MS);
+    web.end("network");
+    page.goOnline();
+    expect(web.starts).toBe(2);
+  });
+});
+
+describe("refusal", () => {
+  it("asks once more, as a busy service says the same", () => {
+    const web = new FakeRecogniser();
+    const { clock, listener } = listening(web);
+    web.end("not-allowed");
+    expect(listener.state).toMatchObject({ is: "waiting", trouble: { reason: "not-allowed" } });
+    clock.advance(RETRY_REFUSED_MS);
+    expect(web.starts).toBe(2);
+    web.listen();
+    expect(listener.state).toEqual({ is: "listening", kind: "web" });
+  });
+
+  it("stops after the second, until the angler asks again", () => {
+    const web = new FakeRecogniser();
+    const { clock, page, listener } = listening(web);
+    web.end("not-allowed");
+    clock.advance(RETRY_REFUSED_MS);
+    web.end("not-allowed");
+    expect(listener.state).toMatchObject({ is: "refused", trouble: { reason: "not-allowed" } });
+    page.goOnline();
+    clock.advance(3_600_000);
+    expect(web.starts).toBe(2);
+    expect(clock.pending).toBe(0);
+    listener.start();
+    expect(web.starts).toBe(3);
+  });
+
+  it.each(["service-off", "language"] as const)("stops at once at %s", (reason) => {
+    const web = new FakeRecogniser();
+    const { clock, listener } = listening(web);
+    web.end(reason);
+    clock.advance(3_600_000);
+    expect(web.starts).toBe(1);
+    expect(listener.state).toMatchObject({ is: "refused", kind: "web", trouble: { reason } });
+  });
+
+  it("says so when there is nothing to hear with", () => {
+    const { listener } = listening();
+    expect(listener.state).toMatchObject({ is: "unavailable", trouble: { reason: "unsupported" } });
+    const web = new FakeRecogniser();
+    const other = listening(web);
+    web.end("unsupported");
+    expect(other.listener.state).toMatchObject({ is: "unavailable" });
+  });
+});
+
+describe("holding", () => {
+  it("stops while the device speaks and for a second after", () => {
+    const web = new FakeRecogniser();
+    const { clock, listener, states } = listening(web);
+    web.listen();
+    clock.advance(5_000);
+    listener.hold();
+    expect(web.running).toBe(false);
+    expect(listener.state).toEqual({ is: "held", because: "speaking" });
+    clock.advance(2_000);
+    listener.release();
+    clock.advance(ECHO_MS - 1);
+    expect(web.running).toBe(false);
+    clock.advance(1);
+    expect(web.running).toBe(true);
+    expect(states.filter(({ is }) => is === "held")).toHaveLength(1);
+  });
+
+  it("keeps words begun before the device spoke and drops its own voice", () => {
+    const web = new FakeRecogniser();
+    web.endsOnStop = false;
+    const { clock, listener, heard } = listening(web);
+    web.listen();
+    clock.advance(5_000);
+    const begun = clock.now() - 700;
+    listener.hold();
+    web.say("ten centimetres shallower", begun);
+    clock.advance(300);
+    web.ears?.onInterim("fish two");
+    web.say("fish two pounds", clock.now());
+    expect(heard).toEqual(["ten centimetres shallower"]);
+  });
+
+  it("does not start before the run told to stop has ended", () => {
+    const web = new FakeRecogniser();
+    web.endsOnStop = false;
+    const { clock, listener } = listening(web);
+    web.listen();
+    listener.hold();
+    listener.hold();
+    listener.release();
+    clock.advance(ECHO_MS);
+    expect(web.stops).toBe(1);
+    expect(web.starts).toBe(1);
+    expect(listener.state).toEqual({ is: "starting", kind: "web" });
+    web.end();
+    expect(web.starts).toBe(2);
+  });
+
+  it("does not count being stopped before it heard as a failure", () => {
+    const web = new FakeRecogniser();
+    const { clock, listener } = listening(web);
+    listener.hold();
+    listener.release();
+    clock.advance(ECHO_MS);
+    expect(web.starts).toBe(2);
+  });
+
+  it("lets go of the microphone while the page is hidden and retries at once when shown", () => {
+    const web = new FakeRecogniser();
+    const { clock, page, listener } = listening(web);
+    web.listen();
+    clock.advance(5_000);
+    web.end("network");
+    page.setHidden(true);
+    expect(listener.state).toEqual({ is: "held", because: "hidden" });
+    clock.advance(3_600_000);
+    expect(web.starts).toBe(1);
+    page.setHidden(false);
+    expect(web.starts).toBe(2);
+  });
+});
+
+describe("stopping", () => {
+  it("delivers what was said, and leaves no timer and no watcher behind", () => {
+    const web = new FakeRecogniser();
+    web.endsOnStop = false;
+    const { clock, page, heard, listener } = listening(web);
+    web.listen();
+    clock.advance(2_000);
+    listener.stop();
+    expect(listener.state).toEqual({ is: "off" });
+    web.say("all out", clock.now() - 500);
+    web.end();
+    clock.advance(60_000);
+    expect(heard).toEqual(["all out"]);
+    expect(web.starts).toBe(1);
+    expect(clock.pending).toBe(0);
+    expect(page.watchers).toBe(0);
+  });
+
+  it("can be started again before the last run has ended", () => {
+    const web = new FakeRecogniser();
+    web.endsOnStop = false;
+    const { clock, listener } = listening(web);
+    clock.advance(2_000);
+    listener.stop();
+    listener.start();
+    expect(listener.state).toEqual({ is: "starting", kind: "web" });
+    web.end();
+    expect(web.starts).toBe(2);
+  });
+});
+
+describe("with a second recogniser", () => {
+  function pair() {
+    const web = new FakeRecogniser("web");
+    const offline = new FakeRecogniser("offline");
+    return { web, offline, ...listening(web, offline) };
+  }
+
+  it("falls over to it when the network fails, and never runs both", () => {
+    const { web, offline, clock, listener } = pair();
+    web.listen();
+    clock.advance(5_000);
+    web.end("network");
+    expect([web.running, offline.running]).toEqual([false, true]);
+    offline.listen();
+    expect(listener.state).toEqual({ is: "listening", kind: "offline" });
+  });
+
+  it("goes back after an utterance, once the first has been away long enough", () => {
+    const { web, offline, clock } = pair();
+    clock.advance(BETWEEN_STARTS_MS);
+    web.end("network");
+    offline.listen();
+    clock.advance(AWAY_MS - 1);
+    offline.say("bite", clock.now());
+    expect([web.running, offline.running]).toEqual([false, true]);
+    clock.advance(1);
+    offline.say("fish two pounds", clock.now());
+    expect([web.running, offline.running]).toEqual([true, false]);
+  });
+
+  it("goes back at once when the network comes back", () => {
+    const { web, offline, clock, page } = pair();
+    offline.endsOnStop = false;
+    clock.advance(BETWEEN_STARTS_MS);
+    web.end("network");
+    clock.advance(BETWEEN_STARTS_MS);
+    page.goOnline();
+    expect([web.running, offline.running]).toEqual([false, true]);
+    offline.end();
+    expect([web.running, offline.running]).toEqual([true, false]);
+  });
+
+  it("keeps retrying the second while the first is away", () => {
+    const { web, offline, clock } = pair();
+    clock.advance(BETWEEN_STARTS_MS);
+    web.end("network");
+    offline.listen();
+    clock.advance(BETWEEN_STARTS_MS);
+    offline.end("stalled");
+    clock.advance(FIRST_WAIT_MS);
+    expect(offline.starts).toBe(2);
+    expect(web.starts).toBe(1);
+  });
+
+  it("stays with the second when the first is refused", () => {
+    const { web, offline, clock, listener } = pair();
+    web.end("service-off");
+    clock.advance(BETWEEN_STARTS_MS);
+    offline.listen();
+    expect(listener.state).toEqual({ is: "listening", kind: "offline" });
+    offline.end("unsupported");
+    expect(listener.state).toMatchObject({ is: "refused", kind: "web" });
+  });
+});
