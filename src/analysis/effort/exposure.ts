@@ -1,5 +1,5 @@
 /** How much fishing each level of a factor got, and what came of it. */
-import type { Entry, Session } from "../../log/session.ts";
+import type { Entry, Session, SetUp } from "../../log/session.ts";
 import { groupBy } from "../group.ts";
 import { MM_PER_METRE, MS_PER_HOUR } from "../units.ts";
 import { type Spell, spellsOf } from "./spells.ts";
@@ -35,20 +35,17 @@ export const DISTANCE_BAND_MM = MM_PER_METRE;
 const band = (mm: number | undefined, width: number): number | undefined =>
   mm === undefined ? undefined : Math.round(mm / width) * width;
 
-function levelOf(factor: Factor, spell: Spell, startedAt: number): Level {
-  const { setUp, stretches, entries } = spell;
-  switch (factor) {
-    case "depth":
-      return band(setUp.depthMm, DEPTH_BAND_MM);
-    case "distance":
-      return band(setUp.distanceMm, DISTANCE_BAND_MM);
-    case "hour": {
-      const at = stretches[0]?.from ?? entries[0]?.at ?? startedAt;
-      return Math.floor(Math.max(0, at - startedAt) / MS_PER_HOUR) + 1;
-    }
-    default:
-      return setUp[factor];
-  }
+/** The level of a factor that a set-up alone decides. */
+export function setUpLevel(factor: Exclude<Factor, "hour">, setUp: SetUp): Level {
+  if (factor === "depth") return band(setUp.depthMm, DEPTH_BAND_MM);
+  if (factor === "distance") return band(setUp.distanceMm, DISTANCE_BAND_MM);
+  return setUp[factor];
+}
+
+function levelOf(factor: Factor, { setUp, stretches, entries }: Spell, startedAt: number): Level {
+  if (factor !== "hour") return setUpLevel(factor, setUp);
+  const at = stretches[0]?.from ?? entries[0]?.at ?? startedAt;
+  return Math.floor(Math.max(0, at - startedAt) / MS_PER_HOUR) + 1;
 }
 
 /** The full hours of a session after its start, up to `now`. */

@@ -33,3 +33,7 @@ export const clip = (stretches: readonly Stretch[], from: number, to: number): S
 /** Milliseconds in all. */
 export const lengthOf = (stretches: readonly Stretch[]): number =>
   stretches.reduce((total, { from, to }) => total + to - from, 0);
+
+/** Milliseconds fished up to a time; a time within a pause counts as the pause's beginning. */
+export const fishedUpTo = (stretches: readonly Stretch[], at: number): number =>
+  lengthOf(clip(stretches, Number.NEGATIVE_INFINITY, at));
