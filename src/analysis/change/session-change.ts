@@ -1,0 +1,46 @@
+/** When a session's pace changed. */
+import type { Session } from "../../log/session.ts";
+import { fishedStretches, fishedUpTo, lengthOf, type Stretch } from "../effort/stretches.ts";
+import { MS_PER_HOUR, MS_PER_MINUTE } from "../units.ts";
+import { type Bin, type Change, changePoint } from "./change-point.ts";
+
+export type SessionChange =
+  /** `at`: when the change most likely came, milliseconds since the epoch; rates are per hour. */
+  (Extract<Change, { tells: true }> & { at: number }) | { tells: false };
+
+/** Fish by fished minute; the last minute may be a part of one. */
+function minutesOf(session: Session, stretches: readonly Stretch[]): Bin[] {
+  const total = lengthOf(stretches);
+  const bins = Array.from({ length: Math.ceil(total / MS_PER_MINUTE) }, (_, minute) => ({
+    count: 0,
+    exposure: Math.min(MS_PER_MINUTE, total - minute * MS_PER_MINUTE) / MS_PER_HOUR,
+  }));
+  for (const { at, statement } of session.entries) {
+    if (statement.kind !== "fish") continue;
+    const minute = Math.floor(fishedUpTo(stretches, at) / MS_PER_MINUTE);
+    const bin = bins[Math.min(minute, bins.length - 1)];
+    if (bin) bin.count += statement.count ?? 1;
+  }
+  return bins;
+}
+
+/** The time by the clock after so many milliseconds fished. */
+function clockAfter(stretches: readonly Stretch[], fishedMs: number): number {
+  let left = fishedMs;
+  for (const { from, to } of stretches) {
+    if (left <= to - from) return from + left;
+    left -= to - from;
+  }
+  return stretches.at(-1)?.to ?? 0;
+}
+
+/**
+ * The change point of a session's catches up to `now` (milliseconds since the epoch), over fished
+ * time, to the minute. Needs two fished minutes and `FEWEST_EVENTS` fish.
+ */
+export function sessionChange(session: Session, now: number): SessionChange {
+  const stretches = fishedStretches(session, now);
+  const change = changePoint(minutesOf(session, stretches));
+  if (!change.tells) return change;
+  return { ...change, at: clockAfter(stretches, (change.mode + 1) * MS_PER_MINUTE) };
+}
