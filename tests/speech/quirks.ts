@@ -146,6 +146,7 @@ export const saidTwice: Script = {
   name: "the same said twice",
   steps: [
     [100, audio],
+    [700, speech],
     [900, results(interim("bite"))],
     [1_200, results(final("bite"))],
     [5_000, results(final("bite"), interim("bite"))],

@@ -103,6 +103,7 @@ describe("a plain run", () => {
     stopped.recogniser.stop();
     stopped.clock.advance(1_000);
     expect(stopped.ears.said).toEqual(["fish two pounds"]);
+    expect(stopped.clock.pending).toBe(0);
 
     const aborted = started(quirks.plain);
     aborted.clock.advance(1_700);
@@ -214,10 +215,12 @@ describe("finals that repeat or never come", () => {
     expect(ears.said).toEqual(["fish two pounds", "feeding"]);
   });
 
-  it("keeps the same words said twice", () => {
+  it("keeps the same words said twice, each with its own beginning", () => {
     const { clock, ears } = started(quirks.saidTwice);
+    const begin = clock.now();
     clock.advance(10_000);
     expect(ears.said).toEqual(["bite", "bite"]);
+    expect(ears.utterances.map(({ startedAt }) => startedAt - begin)).toEqual([700, 5_000]);
   });
 
   it("takes words that stand still as said, and ends the run", () => {
