@@ -1,0 +1,65 @@
+/** Random sentences out of a grammar, the same for the same seed. */
+import type { Grammar } from "./grammar-text.ts";
+import type { Node } from "./syntax.ts";
+
+export type Random = () => number;
+
+/** Mulberry32: small, seedable, and even enough for picking phrases (public domain, T. Ettinger). */
+export function seededRandom(seed: number): Random {
+  let state = seed >>> 0;
+  return () => {
+    state = (state + 0x6d2b79f5) >>> 0;
+    let mixed = Math.imul(state ^ (state >>> 15), state | 1);
+    mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61);
+    return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;
+  };
+}
+
+/** Optional parts are said a third of the time; people are brief. */
+const SAID_CHANCE = 1 / 3;
+const MOST_REPEATS = 2;
+/** JSGF's name for a rule that can't be spoken. */
+export const VOID = "VOID";
+
+/** One sentence for a tree; undefined where it leads only to <VOID>. */
+export function sample(node: Node, grammar: Grammar, random: Random): string | undefined {
+  const words = walk(node);
+  return words?.join(" ");
+
+  function walk(node: Node): string[] | undefined {
+    switch (node.type) {
+      case "word":
+        return [node.word];
+      case "rule": {
+        const rule = grammar.rules.get(node.name);
+        return node.name === VOID || !rule ? undefined : walk(rule);
+      }
+      case "sequence":
+        return all(node.items);
+      case "choice":
+        return pick(node.items);
+      case "optional":
+        return random() < SAID_CHANCE ? (walk(node.item) ?? []) : [];
+      case "repeat": {
+        const times = node.atLeast + Math.floor(random() * MOST_REPEATS);
+        return all(Array.from({ length: times }, () => node.item));
+      }
+    }
+  }
+
+  function all(items: readonly Node[]): string[] | undefined {
+    const parts = items.map(walk);
+    return parts.every((part) => part !== undefined) ? parts.flat() : undefined;
+  }
+
+  /** An alternative that can be spoken, each as likely. */
+  function pick(items: readonly Node[]): string[] | undefined {
+    const rest = [...items];
+    while (rest.length > 0) {
+      const [item] = rest.splice(Math.floor(random() * rest.length), 1);
+      const words = item && walk(item);
+      if (words) return words;
+    }
+    return undefined;
+  }
+}

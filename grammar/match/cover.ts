@@ -1,0 +1,102 @@
+/**
+ * Which phrases an utterance is made of: of all stretches the patterns match, those that leave the
+ * fewest words over, in as few phrases as possible, earlier phrases first.
+ */
+import { type Phrase, Said, type Stated } from "../phrases/phrase.ts";
+import type { Matcher, Stretch } from "./compromise.ts";
+import type { Item } from "./items.ts";
+
+/** A pattern and the phrase it belongs to. */
+export interface PatternEntry {
+  phrase: Phrase;
+  /** The pattern's place among the phrase's own. */
+  pattern: number;
+  /** The phrase's place among all; smaller wins. */
+  rank: number;
+}
+
+/** A phrase found in the utterance, over a half-open range of items. */
+export interface Piece extends PatternEntry {
+  from: number;
+  to: number;
+  stated: Stated;
+}
+
+export function cover(
+  items: readonly Item[],
+  matcher: Matcher,
+  patterns: readonly PatternEntry[],
+): Piece[] {
+  const row = items.map((item) => ("word" in item ? item.word : `<${item.slot}>`));
+  const stretches = matcher.find(row);
+  const all = [...stretches, ...cutStretches(stretches, row, matcher)];
+  return choose(statedPieces(all, items, patterns), row.length);
+}
+
+/**
+ * A greedy pattern can swallow the beginning of the next phrase, and the library does not give
+ * back. So the row is also matched in two halves at every place where one stretch starts or ends
+ * inside another.
+ */
+function cutStretches(
+  stretches: readonly Stretch[],
+  row: readonly string[],
+  matcher: Matcher,
+): Stretch[] {
+  const ends = new Set(stretches.flatMap(({ from, to }) => [from, to]));
+  const cuts = [...ends].filter((at) => stretches.some(({ from, to }) => from < at && at < to));
+  return cuts.flatMap((at) => [
+    ...matcher.find(row.slice(0, at)),
+    ...matcher
+      .find(row.slice(at))
+      .map(({ id, from, to }) => ({ id, from: from + at, to: to + at })),
+  ]);
+}
+
+function statedPieces(
+  stretches: readonly Stretch[],
+  items: readonly Item[],
+  patterns: readonly PatternEntry[],
+): Piece[] {
+  const seen = new Set<string>();
+  return stretches.flatMap(({ id, from, to }) => {
+    const entry = patterns[id];
+    const key = `${id} ${from} ${to}`;
+    if (!entry || seen.has(key)) return [];
+    seen.add(key);
+    const stated = entry.phrase.states(new Said(items.slice(from, to)));
+    return stated ? [{ ...entry, from, to, stated }] : [];
+  });
+}
+
+interface Best {
+  covered: number;
+  pieces: Piece[];
+  rank: number;
+}
+
+/** Weighted interval scheduling: the best choice for every beginning of the row. */
+function choose(pieces: readonly Piece[], length: number): Piece[] {
+  const best: Best[] = [{ covered: 0, pieces: [], rank: 0 }];
+  for (let end = 1; end <= length; end += 1) {
+    let here = best[end - 1] as Best;
+    for (const piece of pieces) {
+      if (piece.to !== end) continue;
+      const before = best[piece.from] as Best;
+      const candidate = {
+        covered: before.covered + piece.to - piece.from,
+        pieces: [...before.pieces, piece],
+        rank: before.rank + piece.rank,
+      };
+      if (isBetter(candidate, here)) here = candidate;
+    }
+    best.push(here);
+  }
+  return (best[length] as Best).pieces;
+}
+
+function isBetter(a: Best, b: Best): boolean {
+  if (a.covered !== b.covered) return a.covered > b.covered;
+  if (a.pieces.length !== b.pieces.length) return a.pieces.length < b.pieces.length;
+  return a.rank < b.rank;
+}

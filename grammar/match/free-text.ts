@@ -1,0 +1,52 @@
+/** Where the angler's own words begin and end: after "note", and what a nudge is about. */
+import type { Token } from "../text/tokens.ts";
+
+export interface FreeText {
+  text: string;
+  /** Index of the first token after it. */
+  next: number;
+}
+
+const NUDGING = new Set(
+  "nudge remind prompt tell warn shout ping reminder buzz beep alert timer know nudges".split(" "),
+);
+const CALLED = new Set(["me", "us", "reminder", "nudge", "timer", "shout", "prompt", "minute"]);
+
+/** The free text that starts at token `i`, in the words of the line as heard. */
+export function readFreeText(
+  line: string,
+  tokens: readonly Token[],
+  i: number,
+): FreeText | undefined {
+  return noteText(line, tokens, i) ?? nudgeText(line, tokens, i);
+}
+
+function noteText(line: string, tokens: readonly Token[], i: number): FreeText | undefined {
+  const trigger = tokens[i - 1]?.word;
+  if (trigger !== "note" && trigger !== "notes") return undefined;
+  const start = tokens[i]?.word === "that" && i + 1 < tokens.length ? i + 1 : i;
+  if (tokens[start]?.word === "of") return undefined;
+  return slice(line, tokens, start, tokens.length);
+}
+
+function nudgeText(line: string, tokens: readonly Token[], i: number): FreeText | undefined {
+  const word = tokens[i]?.word;
+  if (word !== "to" && word !== "about") return undefined;
+  const before = tokens.slice(0, i).map((token) => token.word);
+  const every = tokens.findIndex((token) => token.word === "every");
+  if (every < 0 || !before.some((earlier) => NUDGING.has(earlier))) return undefined;
+  if (every > i && !CALLED.has(before.at(-1) ?? "")) return undefined;
+  return slice(line, tokens, i + 1, every > i ? every : tokens.length);
+}
+
+function slice(
+  line: string,
+  tokens: readonly Token[],
+  from: number,
+  next: number,
+): FreeText | undefined {
+  const first = tokens[from];
+  const last = tokens[next - 1];
+  if (!first || !last || next <= from) return undefined;
+  return { text: line.slice(first.from, last.to).trim(), next };
+}

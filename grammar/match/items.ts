@@ -1,0 +1,146 @@
+/**
+ * An utterance as the patterns see it: a row of items, each a plain word or a slot already read
+ * (a weight, a species). The longest reading at each place wins.
+ */
+
+import { readCount, readOrdinal } from "../quantity/count.ts";
+import { readDuration } from "../quantity/duration.ts";
+import { readLength } from "../quantity/length.ts";
+import { homophone } from "../quantity/measure.ts";
+import { readNumber } from "../quantity/number.ts";
+import { readTemperature } from "../quantity/temperature.ts";
+import { readWeight } from "../quantity/weight.ts";
+import type { LengthUnit, WeightUnit } from "../statement.ts";
+import { isFiller, isOpener } from "../text/fillers.ts";
+import type { Token } from "../text/tokens.ts";
+import { readBait } from "../vocabulary/bait-reading.ts";
+import { nameAt, type Vocabulary } from "../vocabulary/vocabulary.ts";
+import { readFreeText } from "./free-text.ts";
+
+/** What each slot carries. */
+export interface SlotValues {
+  weight: { g: number; unit: WeightUnit; approx?: true };
+  length: { mm: number; unit: LengthUnit; approx?: true };
+  temperature: number;
+  duration: number;
+  number: number;
+  /** "a brace", "half a dozen": a number that counts things. */
+  count: number;
+  ordinal: number;
+  species: string;
+  bait: { id: string; note?: string };
+  "own-rig": string;
+  text: string;
+}
+
+export type SlotName = keyof SlotValues;
+
+export type Slot = { [K in SlotName]: { slot: K; value: SlotValues[K] } }[SlotName];
+
+interface Place {
+  /** Half-open range of tokens. */
+  from: number;
+  to: number;
+}
+
+export type Item = Place & ({ word: string } | Slot);
+
+type Found = Slot & { next: number };
+type SlotReader = (
+  words: readonly string[],
+  i: number,
+  vocabulary: Vocabulary,
+) => Found | undefined;
+
+/** At equal length the earlier one wins. */
+const READERS: readonly SlotReader[] = [
+  (words, i, vocabulary) => {
+    const rig = nameAt(vocabulary.rigs, words, i);
+    return rig && { slot: "own-rig", value: rig.id, next: rig.next };
+  },
+  (words, i, vocabulary) => {
+    const bait = readBait(words, i, vocabulary);
+    if (!bait) return undefined;
+    const { id, note, next } = bait;
+    return { slot: "bait", value: note === undefined ? { id } : { id, note }, next };
+  },
+  (words, i, vocabulary) => {
+    const species = nameAt(vocabulary.species, words, i);
+    return species && { slot: "species", value: species.id, next: species.next };
+  },
+  (words, i) => {
+    const weight = readWeight(words, i);
+    if (!weight || weight.value <= 0) return undefined;
+    const { value: g, unit, approx, next } = weight;
+    return { slot: "weight", value: { g, unit, ...(approx && { approx }) }, next };
+  },
+  (words, i) => {
+    const length = readLength(words, i);
+    if (!length || length.value <= 0) return undefined;
+    const { value: mm, unit, approx, next } = length;
+    return { slot: "length", value: { mm, unit, ...(approx && { approx }) }, next };
+  },
+  (words, i) => {
+    const temperature = readTemperature(words, i);
+    return temperature && { slot: "temperature", value: temperature.value, next: temperature.next };
+  },
+  (words, i) => {
+    const duration = readDuration(words, i);
+    return duration && { slot: "duration", value: duration.value, next: duration.next };
+  },
+  (words, i) => {
+    const count = readCount(words, i);
+    return count && { slot: "count", value: count.value, next: count.next };
+  },
+  (words, i) => {
+    const ordinal = readOrdinal(words, i);
+    return ordinal && { slot: "ordinal", value: ordinal.value, next: ordinal.next };
+  },
+  (words, i) => {
+    const number = readNumber(words, i);
+    if (number && !number.fraction && words[i] !== "one") {
+      return { slot: "number", value: number.value, next: number.next };
+    }
+    return readMisprintedNumber(words, i);
+  },
+];
+
+/** After these a "to" or "for" that leads nowhere else is a numeral misheard. */
+const NUMBERED = new Set(["rig", "net", "number", "size", "hook", "peg"]);
+
+function readMisprintedNumber(words: readonly string[], i: number): Found | undefined {
+  const value = NUMBERED.has(words[i - 1] ?? "") ? homophone(words[i]) : undefined;
+  return value === undefined ? undefined : { slot: "number", value, next: i + 1 };
+}
+
+/** The row of items for a line; words that carry nothing are left out. */
+export function readItems(line: string, tokens: readonly Token[], vocabulary: Vocabulary): Item[] {
+  const words = tokens.map((token) => token.word);
+  const items: Item[] = [];
+  for (let i = 0; i < words.length; ) {
+    const text = readFreeText(line, tokens, i);
+    const found = text
+      ? { slot: "text" as const, value: text.text, next: text.next }
+      : longest(words, i, vocabulary);
+    if (found) {
+      const { next, ...slot } = found;
+      items.push({ ...slot, from: i, to: next });
+      i = next;
+    } else {
+      const word = words[i] as string;
+      const empty = isFiller(word) || (items.length === 0 && isOpener(word));
+      if (!empty) items.push({ word, from: i, to: i + 1 });
+      i += 1;
+    }
+  }
+  return items;
+}
+
+function longest(words: readonly string[], i: number, vocabulary: Vocabulary): Found | undefined {
+  let best: Found | undefined;
+  for (const read of READERS) {
+    const found = read(words, i, vocabulary);
+    if (found && (!best || found.next > best.next)) best = found;
+  }
+  return best;
+}

@@ -1,0 +1,118 @@
+/**
+ * Corrections. The words that announce one ("make that", "last one was") are a phrase of their own;
+ * whatever is stated right after them becomes the new values. So every entry that can be said can
+ * also be corrected, in the same words.
+ */
+import { GRAMS_PER_POUND as LB } from "../quantity/units.ts";
+import { bareLength, given, type Phrase, type sure } from "./phrase.ts";
+
+/** Announces that what follows corrects an entry; the numbers are those of fish. */
+export const correction: Phrase = {
+  id: "correction",
+  patterns: [
+    "<fix>",
+    "[no | sorry | actually | no sorry | correction] (<last>) (<been>) [about]",
+    "[no | sorry | actually] [change | correct | make | amend | set | edit | fix | alter] (<numbered>) (<number> | one) [<been> | to | is] [to]",
+    "[no | sorry | actually | it was] not [a | an | the] (<species> | <weight> | <length>)",
+  ],
+  examples: {
+    "make that three pounds": [
+      { kind: "amend", of: "last", set: { weightG: 3 * LB, unit: { weight: "lb" } } },
+    ],
+    "last one was a tench": [{ kind: "amend", of: "last", set: { species: "tench" } }],
+    "fish seven was forty-five centimetres": [
+      { kind: "amend", of: 7, set: { lengthMm: 450, unit: { length: "cm" } } },
+    ],
+    "not a carp, an F1": [{ kind: "amend", of: "last", set: { species: "f1" } }],
+  },
+  states(said) {
+    const byNumber = / (fish|number|no) (<number>|one) /.test(said.words);
+    const of = byNumber ? said.number() : undefined;
+    if (of !== undefined && (!Number.isInteger(of) || of < 1)) return undefined;
+    return { statements: [], corrects: of ?? "last" };
+  },
+};
+
+/** What may be said so briefly only as a correction. */
+export const correctedSize: Phrase = {
+  id: "corrected-size",
+  patterns: [
+    "[about | a | an | nearly | more like | closer to] (<length> | <weight> <length> | <number> <number> | <number>) [long | not <weight> | not <length> | not <number>]",
+  ],
+  examples: {
+    "make that forty-five centimetres": [
+      { kind: "amend", of: "last", set: { lengthMm: 450, unit: { length: "cm" } } },
+    ],
+    "make that two eight": [
+      { kind: "amend", of: "last", set: { weightG: 2.5 * LB, unit: { weight: "lb" } } },
+    ],
+    "make that three": [
+      { kind: "amend", of: "last", set: { weightG: 3 * LB, unit: { weight: "lb" } } },
+    ],
+  },
+  states(said) {
+    const approx = said.says("about", "nearly") ? (true as const) : undefined;
+    const length = said.first("length");
+    if (length) {
+      const unit = { length: length.unit };
+      return only({ kind: "fish", lengthMm: length.mm, ...given({ approx }), unit });
+    }
+    const [pounds, ounces = 0] = said.all("number");
+    if (pounds === undefined || pounds <= 0 || pounds > 100) return undefined;
+    if (pounds > 15 && said.all("number").length === 1) {
+      const read = bareLength(said);
+      if (!read) return undefined;
+      return only(
+        { kind: "fish", lengthMm: read.mm, unit: { length: read.unit } },
+        "a bare number",
+      );
+    }
+    const weightG = (pounds + ounces / 16) * LB;
+    const fish = {
+      kind: "fish" as const,
+      weightG,
+      ...given({ approx }),
+      unit: { weight: "lb" as const },
+    };
+    return ounces > 0 ? only(fish) : only(fish, "a bare number");
+  },
+};
+
+export const correctedWords: Phrase = {
+  id: "corrected-words",
+  patterns: [
+    "[a | an] (foul hooked | foul hooker)",
+    "[a | the | on | on the] <bait>",
+    "[a] hook pull",
+  ],
+  examples: {
+    "make that foul hooked": [{ kind: "amend", of: "last", set: { foul: true } }],
+    "make that caster": [{ kind: "amend", of: "last", set: { bait: "caster" } }],
+    "make that a hook pull": [{ kind: "amend", of: "last", set: { cause: "pulled" } }],
+  },
+  states(said) {
+    if (said.says("hook pull")) return only({ kind: "loss", cause: "pulled" });
+    const bait = said.first("bait");
+    return only(
+      bait
+        ? { kind: "change", bait: bait.id, ...given({ baitNote: bait.note }) }
+        : { kind: "fish", foul: true },
+    );
+  },
+};
+
+/** "a tench, not a bream": what it was not is already corrected. */
+export const instead: Phrase = {
+  id: "instead",
+  patterns: ["not [a | an] (<species> | <weight> | <length> | <number> | <bait>)", "(not a fish)"],
+  examples: {
+    "last one was a tench, not a bream": [{ kind: "amend", of: "last", set: { species: "tench" } }],
+  },
+  states: () => ({ statements: [], onlyCorrects: true as const }),
+};
+
+const only = (statement: Parameters<typeof sure>[0], ...doubts: string[]) => ({
+  statements: [statement],
+  onlyCorrects: true as const,
+  doubts,
+});

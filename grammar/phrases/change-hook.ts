@@ -1,0 +1,53 @@
+/** The hook, and the bait on it. */
+import { given, type Phrase, sure } from "./phrase.ts";
+
+const PUT =
+  "put | tied on | tied | change to | changed to | put on | gone to | going to | gone down to | gone up to | down to | up to | onto | on to | on | using | now on | now | switched to | switching to | changing to | changed the hook to | changed hook to | smaller hook | bigger hook | going down to | going up to | go to | go down to | go up to | dropped to | dropped down to | stepped up to | swapped to | try | trying | back to | back on | fishing | it's | got | with | stepping up to | stepping down to | moved to | changed down to | changed up to | drop down to | swap to | back up to | back down to | fine down to | fined down to | scaled down to | stepped down to | changing hook to | changing the hook to | change the hook to | change hook to | smaller | bigger | gone smaller | gone bigger | tying on";
+
+export const hook: Phrase = {
+  id: "hook",
+  patterns: [
+    `[new | the | my | changed | changing | put | ${PUT}] [a | an | the | on a | on an] [smaller | bigger | new | fresh] hook [now | size | is | is now | to | to a | to an | now a | number | down to | up to | to size | to a size | is a | down to a | up to a | sizes | now size | a size] [size | a] <number> [on | now]`,
+    `[${PUT}] [a | an | the] [new | smaller | bigger] (size | number | sized) <number> [hook | hooks | hooklength | hook length] [on | now | instead]`,
+    `[${PUT}] [a | an | the] [new | smaller | bigger] <number> (hook | hooks | hooklength | hook length) [on | now | instead]`,
+    "(new hook | changed hook | changed the hook | changed hooks | smaller hook | bigger hook | new hooklength | fresh hooklength | changed hooklength | changed the hooklength | new hook length | put a new hook on | put a bigger hook on | put a smaller hook on | fresh hook)",
+  ],
+  examples: {
+    "hook size sixteen": [{ kind: "change", hook: 16 }],
+    "size sixteen hook": [{ kind: "change", hook: 16 }],
+    "gone down to an eighteen hook": [{ kind: "change", hook: 18 }],
+    "smaller hook": [{ kind: "change" }],
+  },
+  states(said) {
+    const size = said.first("number");
+    if (size === undefined) {
+      return { statements: [{ kind: "change" }], doubts: ["the hook's size was not said"] };
+    }
+    if (!Number.isInteger(size) || size < 1) return undefined;
+    const unlikely = size > 30 || size % 2 === 1;
+    return {
+      statements: [{ kind: "change", hook: size }],
+      doubts: unlikely ? ["an unlikely hook size"] : [],
+    };
+  },
+};
+
+export const bait: Phrase = {
+  id: "bait",
+  patterns: [
+    "(<switched>) [the | a | an | some | my | a bit of | double | single | one | a piece of | two | piece of | a grain of | just | bit of] <bait> [on | on the hook | now | instead | again | on the hook now | for bait | hook bait]",
+    "[a | the | single | double | piece of | a piece of | bit of | a bit of | now | just | got | got a | i've got | one | back to] <bait> (on | on the hook | hook bait | on now | as hook bait | for hook bait | hookbait | for bait | on hook | as bait)",
+    "[hook | changed | change | changing | the | my | changed the | change the | hook's | swapped | new | changing the | changed hook | changed my] (bait | bait's | hookbait | hookbait's) [is | is now | now | to | changed to | to a | is a | to the | now a | for] [a | the | double | some] <bait> [now | on the hook]",
+    "(put | stuck | put on | sticking | putting | popped | got | tried | stick) [a | some | a bit of | two | a piece of | the | double | one] <bait> on [the hook | now]",
+  ],
+  examples: {
+    "on the worm": [{ kind: "change", bait: "worm" }],
+    "red six mil pellet on the hook": [{ kind: "change", bait: "pellet", baitNote: "red six mil" }],
+    "changed bait to corn": [{ kind: "change", bait: "corn" }],
+    "put a wafter on": [{ kind: "change", bait: "wafter" }],
+  },
+  states(said) {
+    const read = said.first("bait");
+    return read && sure({ kind: "change", bait: read.id, ...given({ baitNote: read.note }) });
+  },
+};

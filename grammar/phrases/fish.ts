@@ -1,0 +1,109 @@
+/** A fish on the bank. */
+import type { Item } from "../match/items.ts";
+import { GRAMS_PER_POUND as LB, GRAMS_PER_OUNCE as OZ } from "../quantity/units.ts";
+import type { Statement } from "../statement.ts";
+import { readFishes } from "./fish-reading.ts";
+import type { Phrase, Said } from "./phrase.ts";
+
+const DETAIL =
+  "<weight> | <about> <weight> | at <weight> | of <weight> | <length> | <about> <length> | at <length> | <number> <number> | <number> | <about> <number> | <species> | <roughly> | long | each | apiece | a piece | all | between them | for the lot | altogether | in total | for | foul hooked | foul hooker | it was foul hooked | was foul hooked | in the tail | in the net | in the keepnet | in the bag | on the bank | landed | caught | of them | length | measuring | weight | weighing | weighs | going | goes | or";
+
+/** What must not stand alone: it is said to a neighbour, not to the log. */
+const PRAISE = ["nice", "good", "lovely", "decent", "cracking", "proper", "big", "better", "tidy"];
+
+const isPraise = (said: Said): boolean =>
+  said.says(...PRAISE) &&
+  !said.says(
+    "<species>",
+    "<weight>",
+    "<length>",
+    "<number>",
+    "<count>",
+    "got",
+    "another",
+    "had",
+    "landed",
+  );
+
+export const fish: Phrase = {
+  id: "fish",
+  patterns: [
+    `[<caught>] [<article>] [<number> | <count>] [<more>] <quality>* (<species> | fish | fishes) (${DETAIL})*`,
+    `[<caught>] [<article>] [<number> | <count>] [<more>] <quality>* [<about>] [a | an] <quality>* (<weight> | <length> | <number> <number> | <weight> <length> | <length> <weight>) [<roughly>] [of a | of] <quality>* (<species> | fish | fishes | one) (${DETAIL})*`,
+  ],
+  examples: {
+    fish: [{ kind: "fish" }],
+    "fish, two pounds, forty centimetres": [
+      { kind: "fish", weightG: 2 * LB, lengthMm: 400, unit: { weight: "lb", length: "cm" } },
+    ],
+    "F1, two eight": [{ kind: "fish", species: "f1", weightG: 40 * OZ, unit: { weight: "lb" } }],
+    "skimmer ten ounces": [
+      { kind: "fish", species: "skimmer", weightG: 10 * OZ, unit: { weight: "oz" } },
+    ],
+    "three small roach": [{ kind: "fish", species: "roach", count: 3 }],
+    "a couple of perch": [{ kind: "fish", species: "perch", count: 2 }],
+    "another pound and a half carp": [
+      { kind: "fish", species: "carp", weightG: 1.5 * LB, unit: { weight: "lb" } },
+    ],
+    "forty centimetre tench": [
+      { kind: "fish", species: "tench", lengthMm: 400, unit: { length: "cm" } },
+    ],
+    "carp, about three pounds, foul hooked": [
+      {
+        kind: "fish",
+        species: "carp",
+        weightG: 3 * LB,
+        approx: true,
+        foul: true,
+        unit: { weight: "lb" },
+      },
+    ],
+    "carp, forty": [{ kind: "fish", species: "carp", lengthMm: 400, unit: { length: "cm" } }],
+  },
+  states: (said) => (isPraise(said) ? undefined : stated(said.items)),
+};
+
+export const oneMore: Phrase = {
+  id: "one-more",
+  patterns: [`[<caught>] [<article>] <quality>* (one | foul hooker) (${DETAIL})*`, "another"],
+  examples: {
+    "got one": [{ kind: "fish" }],
+    "another one, three pounds": [{ kind: "fish", weightG: 3 * LB, unit: { weight: "lb" } }],
+    another: [{ kind: "fish" }],
+  },
+  states: (said) => (isCatch(said) ? stated(said.items) : undefined),
+};
+
+/** "that's a nice one" is talk; "got one" and "another one" are catches. */
+const isCatch = (said: Said): boolean =>
+  said.says(
+    "got",
+    "had",
+    "caught",
+    "landed",
+    "another",
+    "netted",
+    "banked",
+    "one more",
+    "<weight>",
+    "<length>",
+  ) || said.says("i have");
+
+export const weightOnly: Phrase = {
+  id: "weight-only",
+  patterns: [`[<caught>] [<article>] [<about>] [a] <weight> (${DETAIL})*`],
+  examples: {
+    "a two pounder": [{ kind: "fish", weightG: 2 * LB, unit: { weight: "lb" } }],
+  },
+  states(said) {
+    const read = stated(said.items);
+    if (!read || said.says("another", "got", "had", "landed", "caught")) return read;
+    return { ...read, doubts: [...(read.doubts ?? []), "a weight without a fish"] };
+  },
+};
+
+function stated(items: readonly Item[]) {
+  const { fishes, doubts } = readFishes(items);
+  const statements: Statement[] = fishes;
+  return statements.length === 0 ? undefined : { statements, ...(doubts.length > 0 && { doubts }) };
+}

@@ -1,0 +1,66 @@
+/** Every phrase, in the order in which they win where two fit equally well. */
+import { correctedSize, correctedWords, correction, instead } from "./amend.ts";
+import { questions } from "./ask.ts";
+import { deeperOrShallower, depth, depthBy } from "./change-depth.ts";
+import { distance, distanceBy } from "./change-distance.ts";
+import { bait, hook } from "./change-hook.ts";
+import { lash, lashBy } from "./change-lash.ts";
+import { rig } from "./change-rig.ts";
+import { airTemperature, sky, waterTemperature, wind } from "./conditions.ts";
+import { drop } from "./drop.ts";
+import { fedBy, fedMeasure, feeding } from "./feed.ts";
+import { fish, oneMore, weightOnly } from "./fish.ts";
+import { hookPulled, lost, lostFoul, snapped } from "./loss.ts";
+import { net } from "./net.ts";
+import { note } from "./note.ts";
+import type { Phrase } from "./phrase.ts";
+import { noNudge, nudge } from "./remind.ts";
+import { pause, resume, start, stop } from "./session.ts";
+import { bite, knock, liner, missed } from "./sign.ts";
+import { withdraw } from "./withdraw.ts";
+
+export const PHRASES: readonly Phrase[] = [
+  note,
+  withdraw,
+  correction,
+  start,
+  pause,
+  resume,
+  stop,
+  ...questions,
+  nudge,
+  noNudge,
+  lostFoul,
+  hookPulled,
+  snapped,
+  lost,
+  lash,
+  lashBy,
+  depth,
+  depthBy,
+  distance,
+  distanceBy,
+  deeperOrShallower,
+  rig,
+  hook,
+  net,
+  fedBy,
+  fedMeasure,
+  feeding,
+  bait,
+  fish,
+  oneMore,
+  bite,
+  missed,
+  knock,
+  liner,
+  drop,
+  wind,
+  sky,
+  waterTemperature,
+  airTemperature,
+  weightOnly,
+  correctedSize,
+  correctedWords,
+  instead,
+];

@@ -1,0 +1,100 @@
+/** A hooked fish that got away. */
+import type { StatementOf } from "../statement.ts";
+import { given, type Phrase, type Said, sure } from "./phrase.ts";
+
+type Cause = StatementOf<"loss">["cause"];
+
+const THE_FISH =
+  "one | it | him | that | a fish | that one | that fish | another | another one | another fish | the fish | a good one | a good fish | a big one | a big fish | a nice one | a decent one | a decent fish | a <species> | an <species> | another <species> | that <species> | <species> | a big <species> | a good <species> | a nice <species> | a decent <species> | the <species> | one <species> | a small <species> | a better one | a better fish | a lump";
+const FOUL =
+  "a foul hooked one | a foul hooked fish | a foul hooker | another foul hooker | another foul hooked one | foul hooker | foul hooked one | foul hooked fish | the foul hooked one | a foul hooked <species> | another foul hooked <species> | foul hooked <species> | a foul one | a foul hook up | a fouler";
+const OFF =
+  "came off | come off | comes off | coming off | fell off | dropped off | got off | gone | off | lost | shed the hook | threw the hook | slipped the hook | slipped off | came adrift | shook the hook | shook off | bumped off | dropped | away | got away | gone off";
+const AT_NET =
+  "at the net | on the net | right at the net | by the net | over the net | just at the net | at net | netting it | netting him | as i netted it | just short of the net | at the landing net";
+const BROKE =
+  "snapped | broke | broken | smashed | cut | parted | gone | has gone | went | bust | snapped off | has snapped | has broken";
+
+const lossOf = (cause: Cause, said: Said) =>
+  sure({ kind: "loss", cause, ...given({ species: said.first("species") }) });
+
+const lostCause = (said: Said): Cause => {
+  if (said.says("foul", "fowl", "fouler")) return "foul";
+  return said.says("net", "netting", "netted") ? "net" : "off";
+};
+
+export const lost: Phrase = {
+  id: "lost",
+  patterns: [
+    `[i've | i] (lost | bumped | dropped | dropped off | shed | missed out on) (${THE_FISH}) [off] [foul hooked | it was foul hooked | was foul hooked | ${AT_NET}]`,
+    `(lost | bumped off | come off | came off | fell off | dropped off | it's gone | he's gone) [${AT_NET} | on me]`,
+    `(it's | he's | it | he | it's just | that's | that one | that one's | fish | the fish | one | another one | she's) (${OFF}) [${AT_NET} | on me]`,
+    `[a | another | the | that | one | big] <species> (${OFF}) [${AT_NET} | on me]`,
+    "it's gone lost it",
+  ],
+  examples: {
+    "lost one": [{ kind: "loss", cause: "off" }],
+    "lost a tench at the net": [{ kind: "loss", cause: "net", species: "tench" }],
+    "dropped off at the net": [{ kind: "loss", cause: "net" }],
+    "it's come off": [{ kind: "loss", cause: "off" }],
+    "carp came off": [{ kind: "loss", cause: "off", species: "carp" }],
+    "it's gone, lost it": [{ kind: "loss", cause: "off" }],
+  },
+  states: (said) =>
+    said.says("its off", "hes off", "its gone off") ? undefined : lossOf(lostCause(said), said),
+};
+
+export const lostFoul: Phrase = {
+  id: "lost-foul",
+  patterns: [
+    `[i've] (lost | bumped | dropped) (${FOUL})`,
+    `(${FOUL} | foul hooked | foul hooked a <species>) [and] (lost it | lost him | lost | ${OFF})`,
+    `[the] hook [has] pulled out of (${FOUL})`,
+  ],
+  examples: {
+    "lost a foul hooked one": [{ kind: "loss", cause: "foul" }],
+    "foul hooked carp came off": [{ kind: "loss", cause: "foul", species: "carp" }],
+    "hook pulled out of a foul hooked fish": [{ kind: "loss", cause: "foul" }],
+  },
+  states: (said) => lossOf("foul", said),
+};
+
+export const hookPulled: Phrase = {
+  id: "hook-pulled",
+  patterns: [
+    `[lost (${THE_FISH}) [to] | another | a | <species>] (hook | the hook | hook's | a hook) (pulled | pull | pulls | pulled out | pull out | come out | came out | slipped) [on me | on it | on that one | on that | on him | of it | of him | on (${THE_FISH}) | of (${THE_FISH})]`,
+    `[<species> | it's | just] pulled out [of it | of him | of that | of that one | of one | of (${THE_FISH}) | on me]`,
+    `[lost (${THE_FISH})] pulled [the hook] out of (it | him | ${THE_FISH})`,
+  ],
+  examples: {
+    "hook pulled": [{ kind: "loss", cause: "pulled" }],
+    "lost a carp, hook pulled": [{ kind: "loss", cause: "pulled", species: "carp" }],
+    "pulled out of an F1": [{ kind: "loss", cause: "pulled", species: "f1" }],
+    "pulled the hook out of a barbel": [{ kind: "loss", cause: "pulled", species: "barbel" }],
+  },
+  states: (said) => lossOf("pulled", said),
+};
+
+const LINE =
+  "line | the line | line's | hooklength | the hooklength | hooklength's | hook length | the hook length | hook length's | rig | the rig | bottom | the bottom | hook link | hooklink | the hooklink";
+const ME =
+  "me | me off | me up | off | on me | on a fish | the hooklength | the hook length | the line | the rig | the hooklink | on the strike";
+
+export const snapped: Phrase = {
+  id: "snapped",
+  patterns: [
+    `[lost (${THE_FISH}) | <species> | a <species> | big <species> | a big <species>] [it | it's | he's | he | has | that's | it has | been | i've been] (snapped | broke | broken | smashed | smashed up | done | busted) [${ME}]`,
+    `[lost (${THE_FISH}) | <species>] (${LINE}) [just] (${BROKE}) [me] [on a <species> | on (${THE_FISH}) | on me]`,
+    `[i've been | been | got | i] (snapped | broken | smashed | smashed up | snapped off | snapped up | broke | broke off | broken off) [off] by (${THE_FISH})`,
+  ],
+  examples: {
+    "snapped me": [{ kind: "loss", cause: "snapped" }],
+    "carp snapped me off": [{ kind: "loss", cause: "snapped", species: "carp" }],
+    "hooklength's gone": [{ kind: "loss", cause: "snapped" }],
+    "snapped by a carp": [{ kind: "loss", cause: "snapped", species: "carp" }],
+  },
+  states: (said) =>
+    said.says("done", "broke", "broken") && said.items.length === 1
+      ? undefined
+      : lossOf("snapped", said),
+};

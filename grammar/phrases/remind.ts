@@ -1,0 +1,61 @@
+/** A nudge at set times. */
+
+import type { Statement } from "../statement.ts";
+import { given, type Phrase, type Said, sure } from "./phrase.ts";
+
+const NUDGE =
+  "nudge me | remind me | prompt me | give me a nudge | a nudge | nudge | set a nudge | set a reminder | reminder | tell me | give me a reminder | give me a shout | shout | shout me | ping me | warn me | set a timer | a reminder | buzz me | beep me | beep | alert me | set me a reminder | remind us | let me know | give me a prompt | put a nudge on | set a nudge for | set reminder | nudges | reminders | poke me | set nudge";
+
+const what = (said: Said): string | undefined => said.first("text");
+
+const remind = (everyMs: number, about?: string): Statement => ({
+  kind: "remind",
+  everyMs,
+  ...given({ about }),
+});
+
+const MINUTE_MS = 60_000;
+
+export const nudge: Phrase = {
+  id: "nudge",
+  patterns: [
+    `(${NUDGE}) [for] every <duration> [<text>]`,
+    `(${NUDGE}) [<text>] every <duration>`,
+    `every <duration> (${NUDGE}) [<text>]`,
+    `(${NUDGE}) once a minute`,
+  ],
+  examples: {
+    "nudge me every three minutes": [{ kind: "remind", everyMs: 3 * MINUTE_MS }],
+    "remind me to feed every five minutes": [
+      { kind: "remind", everyMs: 5 * MINUTE_MS, about: "feed" },
+    ],
+    "every ten minutes remind me to check the depth": [
+      { kind: "remind", everyMs: 10 * MINUTE_MS, about: "check the depth" },
+    ],
+    "nudge me once a minute": [{ kind: "remind", everyMs: MINUTE_MS }],
+  },
+  states: (said) =>
+    sure(
+      remind(said.says("once a minute") ? MINUTE_MS : (said.first("duration") ?? 0), what(said)),
+    ),
+};
+
+const NUDGES =
+  "nudge | nudges | nudging | nudging me | the nudge | the nudges | reminder | reminders | the reminder | the reminders | reminding me | reminding | my reminder | my reminders | prompts | prompting me | the prompts | the timer | the prompt | that reminder | that nudge | the beeping | beeping";
+
+export const noNudge: Phrase = {
+  id: "no-nudge",
+  patterns: [
+    `(stop | no more | turn off | cancel | switch off | end | quit | clear | kill | knock off | drop | don't keep | enough of | shut off | no need for | lose | stop all | remove | delete) (${NUDGES})`,
+    `(${NUDGES}) (off | stop | over | cancelled)`,
+    `turn (${NUDGES}) off`,
+    "(don't nudge me | don't remind me | stop with the nudges | no reminders | no nudges | you can stop nudging me | you can stop nudging | you can stop reminding me | quit nudging me) [any more | anymore | now]",
+  ],
+  examples: {
+    "stop nudging": [{ kind: "remind", everyMs: 0 }],
+    "nudges off": [{ kind: "remind", everyMs: 0 }],
+    "turn the nudges off": [{ kind: "remind", everyMs: 0 }],
+    "don't nudge me": [{ kind: "remind", everyMs: 0 }],
+  },
+  states: () => sure(remind(0)),
+};

@@ -1,0 +1,57 @@
+/** Whether a reading is logged, logged and put up for a look, or taken for talk. */
+import type { Item } from "./match/items.ts";
+import type { Statement } from "./statement.ts";
+
+export type Verdict = "log" | "check" | "ignore";
+
+export interface Judged {
+  verdict: Verdict;
+  statements: Statement[];
+  doubts: string[];
+}
+
+/** As many strange words as a sure statement may carry and still be put up for a look. */
+const MOST_STRANGE_WORDS = 2;
+
+/** Words of talk: of people, of other days, of money, of questions and of wishes. */
+const TALK: ReadonlySet<string> = new Set(
+  (
+    "he him his hes hed she her shes they them their theyre theyve you your youre youve yours we us our were weve " +
+    "who whos what when where why how which if because cos but although though would could should might will " +
+    "wont cant dont didnt doesnt isnt wasnt never not no ever always usually sometimes once " +
+    "was had been used remember yesterday today tomorrow week month year years ago morning evening night " +
+    "saturday sunday monday tuesday wednesday thursday friday ive i my me im ill id " +
+    "quid pence pounds money paid pay cost price bob mate dad mum lad lads son wife dog " +
+    "like think reckon know see saw look looks looking watch heard said says say told tell ask asked " +
+    "want wants need needs get give gave take took bring buy bought sell sold cooking tea dinner " +
+    "than as every off from over up behind under whose that those these this it its thats"
+  ).split(" "),
+);
+
+export function judge(
+  statements: readonly Statement[],
+  doubts: readonly string[],
+  over: readonly Item[],
+): Judged {
+  if (statements.length === 0) return talk;
+  if (over.length === 0) {
+    return {
+      verdict: doubts.length > 0 ? "check" : "log",
+      statements: [...statements],
+      doubts: [...doubts],
+    };
+  }
+  const strange = over.length <= MOST_STRANGE_WORDS && over.every(isStrange);
+  if (!strange || !statements.some(isMeasured) || doubts.length > 0) return talk;
+  return { verdict: "check", statements: [...statements], doubts: ["words left over"] };
+}
+
+const talk: Judged = { verdict: "ignore", statements: [], doubts: [] };
+
+const isStrange = (item: Item): boolean => "word" in item && !TALK.has(item.word);
+
+/** Says so much that a strange word beside it does not make it talk. */
+const isMeasured = (statement: Statement): boolean =>
+  statement.kind === "fish" &&
+  (statement.weightG !== undefined || statement.lengthMm !== undefined) &&
+  statement.species !== undefined;

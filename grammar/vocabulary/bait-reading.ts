@@ -1,0 +1,50 @@
+/** A bait with what is said of its size and colour: "red six mil pellet", "double maggot". */
+import { readNumber } from "../quantity/number.ts";
+import { BAIT_QUALITIES, NAMED_KINDS } from "./baits.ts";
+import { nameAt, type Vocabulary } from "./vocabulary.ts";
+
+export interface BaitRead {
+  id: string;
+  /** Size and colour as said. */
+  note?: string;
+  next: number;
+}
+
+const MIL = new Set(["mil", "mils", "mill", "mills", "mm", "millimetre", "millimetres"]);
+const MOST_QUALITIES = 4;
+
+/** The bait that starts at word `i`, its qualities first. */
+export function readBait(
+  words: readonly string[],
+  i: number,
+  vocabulary: Vocabulary,
+): BaitRead | undefined {
+  let at = i;
+  for (let taken = 0; taken < MOST_QUALITIES; taken += 1) {
+    const bait = nameAt(vocabulary.baits, words, at);
+    if (bait) return withNote(words, i, at, bait.id, bait.next);
+    const next = readQuality(words, at);
+    if (next === undefined) return undefined;
+    at = next;
+  }
+  return undefined;
+}
+
+function withNote(
+  words: readonly string[],
+  from: number,
+  nameFrom: number,
+  id: string,
+  next: number,
+): BaitRead {
+  const kind = NAMED_KINDS.get(words[nameFrom] ?? "");
+  const note = [...words.slice(from, nameFrom), ...(kind ? [kind] : [])].join(" ");
+  return note === "" ? { id, next } : { id, note, next };
+}
+
+/** A colour or kind word, or a size in millimetres. */
+function readQuality(words: readonly string[], i: number): number | undefined {
+  if (BAIT_QUALITIES.has(words[i] ?? "")) return i + 1;
+  const size = readNumber(words, i);
+  return size && MIL.has(words[size.next] ?? "") ? size.next + 1 : undefined;
+}
