@@ -4,6 +4,16 @@ import type { EntryStatement } from "./event.ts";
 
 type Fields = Record<string, unknown>;
 
+/** The fields of each kind, from the schema itself: "optional", or the type it must have. */
+const FIELDS: ReadonlyMap<Kind, ReadonlyMap<string, string>> = new Map(
+  statementSchema.options.map(({ entries: { kind, ...entries } }) => [
+    kind.literal,
+    new Map(Object.entries(entries).map(([name, schema]) => [name, schema.type])),
+  ]),
+);
+
+const fieldsOf = (kind: Kind): ReadonlyMap<string, string> => FIELDS.get(kind) ?? new Map();
+
 /** Said one way or the other: the new one takes the place of both. */
 const LENGTHS = [
   ["depthMm", "depthByMm"],
@@ -72,10 +82,3 @@ function makeRoom(fields: Fields, name: string): void {
 
 /** "About two pounds" amended to three is no longer about. */
 const restates = (set: Amendable) => set.weightG !== undefined || set.lengthMm !== undefined;
-
-/** The fields of a kind, from the schema itself: each "optional", or the type it must have. */
-function fieldsOf(kind: Kind): ReadonlyMap<string, string> {
-  const option = statementSchema.options.find((one) => one.entries.kind.literal === kind);
-  const entries = Object.entries(option?.entries ?? {}).filter(([name]) => name !== "kind");
-  return new Map(entries.map(([name, schema]) => [name, schema.type]));
-}

@@ -1,0 +1,31 @@
+/** The writer's side of an event: which device, which number, what time. */
+import type { SteadyClock } from "./clock.ts";
+import { EVENT_VERSION, type EventDraft, type LogEvent } from "./event.ts";
+import { newId } from "./identity.ts";
+
+/** A device as it is kept beside its events. */
+export interface Device {
+  id: string;
+  /** The last number given; 0 before the first. */
+  seq: number;
+  /** The last time given, milliseconds since the epoch. */
+  lastAt: number;
+}
+
+/** A device that has written nothing yet. */
+export const newDevice = (): Device => ({ id: newId(), seq: 0, lastAt: 0 });
+
+/** Gives a draft the device's next number and its time. */
+export function stampNext(
+  device: Device,
+  draft: EventDraft,
+  clock: SteadyClock,
+): { device: Device; event: LogEvent } {
+  const { at: spokenAt, ...rest } = draft;
+  const seq = device.seq + 1;
+  const at = clock.stamp(spokenAt, device.lastAt);
+  return {
+    device: { ...device, seq, lastAt: at },
+    event: { ...rest, v: EVENT_VERSION, device: device.id, seq, at },
+  };
+}

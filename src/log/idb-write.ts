@@ -1,0 +1,37 @@
+import type { IDBPTransaction, StoreNames } from "idb";
+import type { LogDatabase, LogSchema } from "./idb-schema.ts";
+
+type Stores = StoreNames<LogSchema>[];
+type Writing<Names extends Stores> = IDBPTransaction<LogSchema, Names, "readwrite">;
+
+/**
+ * Does the work in one transaction with strict durability and resolves once the browser says it is
+ * on disk; if anything fails, nothing of it stays.
+ */
+export async function write<const Names extends Stores, T>(
+  db: LogDatabase,
+  stores: Names,
+  work: (tx: Writing<Names>) => Promise<T>,
+): Promise<T> {
+  const tx = db.transaction(stores, "readwrite", { durability: "strict" });
+  // Waited for below; until then its failure must not count as one nobody waits for.
+  tx.done.catch(() => {});
+  try {
+    const result = await work(tx);
+    await tx.done;
+    return result;
+  } catch (cause) {
+    // A transaction that broke off by itself knows the reason better than the request within.
+    const reason = tx.error;
+    if (reason === null) abort(tx);
+    throw reason ?? cause;
+  }
+}
+
+function abort(tx: { abort(): void }): void {
+  try {
+    tx.abort();
+  } catch {
+    // It was over already.
+  }
+}

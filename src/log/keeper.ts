@@ -1,0 +1,129 @@
+import type { SteadyClock } from "./clock.ts";
+import { newDevice, stampNext } from "./device.ts";
+import type { EventDraft, LogEvent } from "./event.ts";
+import type { LogStore } from "./store.ts";
+import { type StoreTrouble, toTrouble } from "./trouble.ts";
+
+export const FIRST_RETRY_MS = 1000;
+export const LONGEST_RETRY_MS = 60_000;
+
+export interface Kept {
+  /** Finished events: what the store will hold is exactly these. */
+  events: readonly LogEvent[];
+  /** Only then may the entry be confirmed. */
+  isStored: boolean;
+}
+
+export interface Keeping {
+  /** Events that are only in memory, oldest first. */
+  unsaved: readonly LogEvent[];
+  /** Why, while it lasts. */
+  trouble?: StoreTrouble;
+}
+
+type KeepingListener = (keeping: Keeping) => void;
+
+/**
+ * Loses nothing that was said. What the store does not take stays in memory, in order, and is tried
+ * again after a growing wait and before the next entry.
+ */
+export class Keeper {
+  readonly #store: LogStore;
+  readonly #clock: SteadyClock;
+  readonly #listeners = new Set<KeepingListener>();
+  /**
+   * Writes while the store, which has the device's numbers, cannot: an event has to be final at
+   * once, so that it can be shown, corrected and exported as what it will be when stored.
+   */
+  #standIn = newDevice();
+  #keeping: Keeping = { unsaved: [] };
+  #retryMs = FIRST_RETRY_MS;
+  #timer: ReturnType<typeof setTimeout> | undefined;
+  /** One thing at a time: what is said first is stored first. */
+  #queue: Promise<unknown> = Promise.resolve();
+
+  /** @param clock the one the store has */
+  constructor(store: LogStore, clock: SteadyClock) {
+    this.#store = store;
+    this.#clock = clock;
+  }
+
+  get keeping(): Keeping {
+    return this.#keeping;
+  }
+
+  /** Stores what one utterance said. Never fails: what could not be stored says so. */
+  append(drafts: readonly EventDraft[]): Promise<Kept> {
+    return this.#next(async () => {
+      const events =
+        (await this.#flush()) && (await this.#attempt(() => this.#store.append(drafts)));
+      return events ? { events, isStored: true } : this.#hold(drafts);
+    });
+  }
+
+  /** Tries at once to store what is only in memory; true if nothing is left there. */
+  retry(): Promise<boolean> {
+    return this.#next(() => this.#flush());
+  }
+
+  /** Tells of every change in what is unsaved, and why. Returns the way to stop it. */
+  subscribe(listener: KeepingListener): () => void {
+    this.#listeners.add(listener);
+    return () => this.#listeners.delete(listener);
+  }
+
+  /** Ends the retries; what is unsaved stays to be exported. */
+  close(): void {
+    clearTimeout(this.#timer);
+    this.#listeners.clear();
+  }
+
+  #next<T>(task: () => Promise<T>): Promise<T> {
+    const result = this.#queue.then(task);
+    this.#queue = result.catch(() => {});
+    return result;
+  }
+
+  async #flush(): Promise<boolean> {
+    const { unsaved } = this.#keeping;
+    if (unsaved.length === 0) return true;
+    if (!(await this.#attempt(() => this.#store.put(unsaved)))) return false;
+    clearTimeout(this.#timer);
+    this.#retryMs = FIRST_RETRY_MS;
+    this.#tell({ unsaved: [] });
+    return true;
+  }
+
+  async #attempt<T>(storing: () => Promise<T>): Promise<T | undefined> {
+    try {
+      return await storing();
+    } catch (cause) {
+      this.#tell({ ...this.#keeping, trouble: toTrouble(cause) });
+      this.#retryLater();
+      return undefined;
+    }
+  }
+
+  #hold(drafts: readonly EventDraft[]): Kept {
+    const events = drafts.map((draft) => {
+      const { device, event } = stampNext(this.#standIn, draft, this.#clock);
+      this.#standIn = device;
+      return event;
+    });
+    // Events of one time are in order of device, so the device's own next one must come later.
+    this.#clock.stamp(undefined, this.#standIn.lastAt + 1);
+    this.#tell({ ...this.#keeping, unsaved: [...this.#keeping.unsaved, ...events] });
+    return { events, isStored: false };
+  }
+
+  #retryLater(): void {
+    clearTimeout(this.#timer);
+    this.#timer = setTimeout(() => void this.retry(), this.#retryMs);
+    this.#retryMs = Math.min(2 * this.#retryMs, LONGEST_RETRY_MS);
+  }
+
+  #tell(keeping: Keeping): void {
+    this.#keeping = keeping;
+    for (const listener of this.#listeners) listener(keeping);
+  }
+}

@@ -1,0 +1,92 @@
+import type { SteadyClock } from "./clock.ts";
+import { newDevice, stampNext } from "./device.ts";
+import type { EventDraft, LogEvent } from "./event.ts";
+import type { EventListener, LogStore, SessionSpan } from "./store.ts";
+import { StoreTrouble } from "./trouble.ts";
+
+/** A store that lasts as long as the page: for tests, and where the browser stores nothing. */
+export class MemoryStore implements LogStore {
+  readonly #clock: SteadyClock;
+  readonly #events = new Map<string, LogEvent>();
+  readonly #listeners = new Set<EventListener>();
+  #device = newDevice();
+  #isClosed = false;
+
+  constructor(clock: SteadyClock) {
+    this.#clock = clock;
+  }
+
+  async append(drafts: readonly EventDraft[]): Promise<LogEvent[]> {
+    this.#checkOpen();
+    const fresh: LogEvent[] = [];
+    const events = drafts.map((draft) => {
+      const stored = this.#events.get(draft.id);
+      if (stored) return stored;
+      const { device, event } = stampNext(this.#device, draft, this.#clock);
+      this.#device = device;
+      this.#events.set(event.id, event);
+      fresh.push(event);
+      return event;
+    });
+    this.#tell(fresh);
+    return events;
+  }
+
+  async put(events: readonly LogEvent[]): Promise<LogEvent[]> {
+    this.#checkOpen();
+    const fresh: LogEvent[] = [];
+    for (const event of events) {
+      if (this.#events.has(event.id)) continue;
+      this.#events.set(event.id, event);
+      fresh.push(event);
+    }
+    this.#tell(fresh);
+    return fresh;
+  }
+
+  async session(id: string): Promise<LogEvent[]> {
+    return (await this.everything()).filter((event) => event.session === id);
+  }
+
+  async sessions(): Promise<SessionSpan[]> {
+    const spans = new Map<string, SessionSpan>();
+    for (const { session: id, at } of await this.everything()) {
+      const { firstAt, lastAt } = spans.get(id) ?? { firstAt: at, lastAt: at };
+      spans.set(id, { id, firstAt: Math.min(firstAt, at), lastAt: Math.max(lastAt, at) });
+    }
+    return [...spans.values()].sort((a, b) => b.firstAt - a.firstAt);
+  }
+
+  async everything(): Promise<LogEvent[]> {
+    this.#checkOpen();
+    return [...this.#events.values()];
+  }
+
+  /** None: nothing but events gets in here. */
+  async damaged(): Promise<[]> {
+    this.#checkOpen();
+    return [];
+  }
+
+  subscribe(listener: EventListener): () => void {
+    this.#listeners.add(listener);
+    return () => this.#listeners.delete(listener);
+  }
+
+  async persist(): Promise<boolean> {
+    return false;
+  }
+
+  close(): void {
+    this.#isClosed = true;
+    this.#listeners.clear();
+  }
+
+  #checkOpen(): void {
+    if (this.#isClosed) throw new StoreTrouble("closed");
+  }
+
+  #tell(fresh: readonly LogEvent[]): void {
+    if (fresh.length > 0) for (const listener of this.#listeners) listener(fresh);
+  }
+}

@@ -1,0 +1,44 @@
+/** What can go wrong with storing, and what to do about it. */
+
+export type StoreReason = "quota" | "refused" | "closed" | "blocked" | "aborted" | "unknown";
+
+const ADVICE: Readonly<Record<StoreReason, string>> = {
+  quota:
+    "The phone has no room left for the log. Free some space; until then, export what is here.",
+  refused:
+    "This browser does not let the log be stored. Leave private browsing, or allow this site to store data.",
+  closed: "The log is closed. Load the page again.",
+  blocked:
+    "Another tab holds the log in a different version. Close the other tabs, then load the page again.",
+  aborted: "The browser broke off storing. It is tried again; export if it goes on.",
+  unknown: "The log could not be stored. It is tried again; export if it goes on.",
+};
+
+/** Storing failed; the message is a sentence for the angler. */
+export class StoreTrouble extends Error {
+  override readonly name = "StoreTrouble";
+  readonly reason: StoreReason;
+
+  constructor(reason: StoreReason, cause?: unknown) {
+    super(ADVICE[reason], { cause });
+    this.reason = reason;
+  }
+}
+
+/** Names of DOMException, as the Indexed Database API 3.0 and the File API give them. */
+const REASONS: Readonly<Record<string, StoreReason>> = {
+  QuotaExceededError: "quota",
+  SecurityError: "refused",
+  NotAllowedError: "refused",
+  InvalidStateError: "closed",
+  TransactionInactiveError: "closed",
+  VersionError: "blocked",
+  AbortError: "aborted",
+};
+
+/** Any failure as a trouble. */
+export function toTrouble(cause: unknown): StoreTrouble {
+  if (cause instanceof StoreTrouble) return cause;
+  const name = cause instanceof Error || cause instanceof DOMException ? cause.name : "";
+  return new StoreTrouble(REASONS[name] ?? "unknown", cause);
+}

@@ -1,0 +1,128 @@
+import { afterEach, beforeEach, expect, test, vi } from "vitest";
+import { SteadyClock } from "../../src/log/clock.ts";
+import { FIRST_RETRY_MS, Keeper, LONGEST_RETRY_MS } from "../../src/log/keeper.ts";
+import { comparePlaces } from "../../src/log/order.ts";
+import { FailingStore } from "./failing-store.ts";
+import { draft } from "./store-contract.ts";
+
+beforeEach(() => {
+  vi.useFakeTimers();
+});
+afterEach(() => {
+  vi.useRealTimers();
+});
+
+function setUp() {
+  const clock = new SteadyClock();
+  const store = new FailingStore(clock);
+  const keeper = new Keeper(store, clock);
+  return { store, keeper };
+}
+
+/** What is stored, in the log's order. */
+const storedIds = async (store: FailingStore) =>
+  (await store.everything()).sort(comparePlaces).map((one) => one.id);
+
+test("says that an entry is stored once it is", async () => {
+  const { store, keeper } = setUp();
+  const said = draft();
+  const { events, isStored } = await keeper.append([said]);
+  expect(isStored).toBe(true);
+  expect(await store.everything()).toEqual(events);
+  expect(keeper.keeping).toEqual({ unsaved: [] });
+});
+
+test("keeps what was not stored, says so and why", async () => {
+  const { store, keeper } = setUp();
+  const told = vi.fn();
+  keeper.subscribe(told);
+  store.failing = "quota";
+  const kept = await keeper.append([draft(), draft()]);
+  expect(kept.isStored).toBe(false);
+  expect(keeper.keeping.unsaved).toEqual(kept.events);
+  expect(keeper.keeping.trouble?.message).toContain("no room");
+  expect(told).toHaveBeenLastCalledWith(keeper.keeping);
+  keeper.close();
+});
+
+test("stores it later exactly as it was given out, in order, and says so", async () => {
+  const { store, keeper } = setUp();
+  const told = vi.fn();
+  const before = await keeper.append([draft()]);
+  store.failing = "aborted";
+  const held = [await keeper.append([draft(), draft()]), await keeper.append([draft()])];
+  keeper.subscribe(told);
+  store.failing = undefined;
+  const after = await keeper.append([draft()]);
+
+  const all = [before, ...held, after].flatMap((kept) => kept.events);
+  expect(after.isStored).toBe(true);
+  expect((await store.everything()).sort(comparePlaces)).toEqual(all);
+  expect(told).toHaveBeenLastCalledWith({ unsaved: [] });
+});
+
+test("keeps the order of entries said while an earlier one is still being stored", async () => {
+  const { store, keeper } = setUp();
+  const drafts = Array.from({ length: 6 }, () => draft());
+  const kept = await Promise.all(
+    drafts.map((one, n) => {
+      if (n === 0) store.failing = "aborted";
+      return keeper.append([one]).finally(() => {
+        store.failing = n % 2 === 0 ? undefined : "aborted";
+      });
+    }),
+  );
+  store.failing = undefined;
+  expect(await keeper.retry()).toBe(true);
+  expect(kept.map((one) => one.isStored)).toContain(true);
+  expect(kept.map((one) => one.isStored)).toContain(false);
+  expect(await storedIds(store)).toEqual(drafts.map((one) => one.id));
+});
+
+test("tries again by itself, each time after twice the wait, up to the longest", async () => {
+  const { store, keeper } = setUp();
+  store.failing = "quota";
+  await keeper.append([draft()]);
+  let waited = 0;
+  for (let wait = FIRST_RETRY_MS; wait < LONGEST_RETRY_MS; wait *= 2) {
+    const { tries } = store;
+    await vi.advanceTimersByTimeAsync(wait - 1);
+    expect(store.tries).toBe(tries);
+    await vi.advanceTimersByTimeAsync(1);
+    expect(store.tries).toBe(tries + 1);
+    waited += wait;
+  }
+  expect(waited).toBeGreaterThan(LONGEST_RETRY_MS / 2);
+  const { tries } = store;
+  await vi.advanceTimersByTimeAsync(3 * LONGEST_RETRY_MS);
+  expect(store.tries).toBe(tries + 3);
+
+  store.failing = undefined;
+  await vi.advanceTimersByTimeAsync(LONGEST_RETRY_MS);
+  expect(keeper.keeping).toEqual({ unsaved: [] });
+  expect(vi.getTimerCount()).toBe(0);
+});
+
+test("begins again with the first wait after all was stored", async () => {
+  const { store, keeper } = setUp();
+  store.failing = "quota";
+  await keeper.append([draft()]);
+  await vi.advanceTimersByTimeAsync(7 * FIRST_RETRY_MS);
+  store.failing = undefined;
+  await keeper.retry();
+  store.failing = "quota";
+  await keeper.append([draft()]);
+  const { tries } = store;
+  await vi.advanceTimersByTimeAsync(FIRST_RETRY_MS);
+  expect(store.tries).toBe(tries + 1);
+  keeper.close();
+});
+
+test("closed, it tries no more and still has what is unsaved", async () => {
+  const { store, keeper } = setUp();
+  store.failing = "quota";
+  await keeper.append([draft()]);
+  keeper.close();
+  expect(vi.getTimerCount()).toBe(0);
+  expect(keeper.keeping.unsaved).toHaveLength(1);
+});
