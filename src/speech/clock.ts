@@ -5,7 +5,7 @@ export type Timer = ReturnType<typeof setTimeout>;
 export interface Clock {
   /** Milliseconds since the epoch; may jump when the device sets its clock. */
   now(): number;
-  /** Milliseconds since some fixed moment; never runs backwards. Intervals are measured with this. */
+  /** Whole milliseconds since some fixed moment; never runs backwards. Intervals are measured with this. */
   elapsed(): number;
   setTimeout(run: () => void, ms: number): Timer;
   clearTimeout(timer: Timer): void;
@@ -13,7 +13,8 @@ export interface Clock {
 
 export const systemClock: Clock = {
   now: () => Date.now(),
-  elapsed: () => performance.now(),
+  // Browsers' timers count whole milliseconds: against a fraction they seem to fire early.
+  elapsed: () => Math.floor(performance.now()),
   setTimeout: (run, ms) => setTimeout(run, ms),
   clearTimeout: (timer) => clearTimeout(timer),
 };

@@ -6,7 +6,7 @@ import type { Availability, WebRecognitionConstructor } from "./web-speech-types
 export const AVAILABLE_LIMIT_MS = 5_000;
 export const INSTALL_LIMIT_MS = 180_000;
 
-/** Most fitting first: on the device Chrome knows English as en-US only (2026-08). */
+/** Most fitting first; some versions of Chrome know English on the device as en-US only. */
 const ENGLISH = ["en-GB", "en-US"] as const;
 
 export interface LocalLanguage {

@@ -37,6 +37,7 @@ export class WebRun {
   readonly #still: Alarm;
   #phase: "starting" | "hearing" | "ending" | "ended" = "starting";
   #asked: "nothing" | "stop" | "abort" = "nothing";
+  /** Why it ends is known, so a missing end is no further trouble. */
   #troubled = false;
 
   constructor(recognition: WebRecognition, ears: RecogniserEars, options: WebRunOptions) {
@@ -117,7 +118,8 @@ export class WebRun {
 
   #failed(code: string, message: string | undefined): void {
     const wanted = code === "aborted" && this.#asked !== "nothing";
-    if (!wanted && !this.#options.absorbs(code)) this.#tell(troubleOfError(code, message));
+    if (this.#options.absorbs(code)) this.#troubled = true;
+    else if (!wanted) this.#tell(troubleOfError(code, message));
     this.#awaitEnd(`no end after ${code}`);
   }
 

@@ -308,6 +308,7 @@ describe("hearing on the device", () => {
     recogniser.hearLocally("en-US");
     recogniser.start(ears);
     clock.advance(50 + END_LIMIT_MS);
+    expect(ears.told).toEqual(["end"]);
     recogniser.start(ears);
     expect(made[1]).toMatchObject({ lang: "en-GB", processLocally: false });
   });
