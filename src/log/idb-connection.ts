@@ -65,16 +65,21 @@ export class Connection {
    */
   #open(): Attempt {
     if (typeof indexedDB === "undefined") throw new StoreTrouble("refused");
-    const attempt = {} as Attempt;
-    attempt.blocked = new Promise((_, reject) => {
-      attempt.db = openDB<LogSchema>(this.#name, SCHEMA_VERSION, {
-        upgrade: (db, from, _to, tx) => upgrade(db, from, tx),
-        blocked: () => reject(new StoreTrouble("blocked")),
-        // Another tab wants a newer version: it must not wait for this one.
-        blocking: () => this.#drop(attempt),
-        terminated: () => this.#drop(attempt),
-      });
+    let refuse: (trouble: StoreTrouble) => void = () => {};
+    const blocked = new Promise<never>((_, reject) => {
+      refuse = reject;
     });
+    const attempt: Attempt = {
+      blocked,
+      db: (async () =>
+        openDB<LogSchema>(this.#name, SCHEMA_VERSION, {
+          upgrade: (db, from, _to, tx) => upgrade(db, from, tx),
+          blocked: () => refuse(new StoreTrouble("blocked")),
+          // Another tab wants a newer version: it must not wait for this one.
+          blocking: () => this.#drop(attempt),
+          terminated: () => this.#drop(attempt),
+        }))(),
+    };
     attempt.blocked.catch(() => {});
     attempt.db.catch(() => this.#drop(attempt));
     return attempt;
