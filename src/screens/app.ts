@@ -1,0 +1,117 @@
+/**
+ * What the screens see and may do. main.tsx makes it; a screen knows nothing of stores, recognisers
+ * or how a phrase is read.
+ */
+import type { ReadonlySignal } from "@preact/signals";
+import type { Amendable, Statement } from "../../grammar/statement.ts";
+import type { EntryStatement, Plan, Verdict } from "../log/event.ts";
+import type { Entry, Session } from "../log/session.ts";
+import type { SessionSpan } from "../log/store.ts";
+
+/** How the eyes and the voice are served; kept on this device, not in the log. */
+export interface Settings {
+  weight: "lb-oz" | "kg";
+  length: "cm" | "in";
+  talkback: "tones" | "short" | "full";
+  /** With a call word, only what starts with it counts. */
+  callWord: string | undefined;
+}
+
+/** What the ears are doing. */
+export interface Hearing {
+  is: "off" | "starting" | "listening" | "held" | "waiting" | "refused" | "unavailable";
+  kind?: "web" | "offline";
+  /** What is wrong, and what to do about it; one sentence each. */
+  trouble?: { what: string; todo: string };
+  /** Sound leaves the phone for the recogniser's maker. */
+  sendsSound: boolean;
+}
+
+/** What became of the last thing that was said or typed. */
+export interface LastHeard {
+  text: string;
+  verdict: Verdict;
+  /** The statements in English, one a line; empty when nothing was taken. */
+  understood: readonly string[];
+  /** The spoken answer, where there was one. */
+  answer?: string;
+  /** Stored with certainty; false while it waits in memory. */
+  isStored: boolean;
+  at: number;
+}
+
+/** One way an uncertain line could be read. */
+export interface PossibleReading {
+  heard: string;
+  said: string;
+  statements: readonly Statement[];
+}
+
+export interface Keeping {
+  unsaved: number;
+  /** Why, and what to do, while something is unsaved. */
+  trouble?: string;
+  /** Records that were set aside because they could not be read. */
+  damaged: number;
+}
+
+export interface App {
+  session: ReadonlySignal<Session>;
+  sessions: ReadonlySignal<readonly SessionSpan[]>;
+  hearing: ReadonlySignal<Hearing>;
+  interim: ReadonlySignal<string>;
+  lastHeard: ReadonlySignal<LastHeard | undefined>;
+  keeping: ReadonlySignal<Keeping>;
+  /** A reminder that is due, in words; cleared by the next thing said. */
+  nudge: ReadonlySignal<string | undefined>;
+  settings: ReadonlySignal<Settings>;
+  /** Milliseconds since the epoch, moving once a second. */
+  now: ReadonlySignal<number>;
+  /** The screen stays on while a session runs. */
+  isAwake: ReadonlySignal<boolean>;
+  /** The sample session is being played; undefined when it is not. */
+  sample: ReadonlySignal<{ done: number; of: number } | undefined>;
+  /** A new version waits; it is taken only when no session runs. */
+  updateWaiting: ReadonlySignal<boolean>;
+
+  startListening(): void;
+  stopListening(): void;
+  /** Does the same as speaking. */
+  type(text: string): Promise<void>;
+
+  amend(entry: Entry, set: Amendable, clear?: readonly string[]): Promise<void>;
+  moveTo(entry: Entry, at: number): Promise<void>;
+  replace(entry: Entry, statement: EntryStatement): Promise<void>;
+  withdraw(entry: Entry): Promise<void>;
+  restore(entry: Entry): Promise<void>;
+  settle(entry: Entry): Promise<void>;
+  /** Makes entries out of a line that was heard and not taken. */
+  adopt(heardId: string, statements: readonly EntryStatement[]): Promise<void>;
+  addEntry(statement: EntryStatement, at: number): Promise<void>;
+  weigh(net: number, weightG: number): Promise<void>;
+  undo(): Promise<void>;
+  redo(): Promise<void>;
+  canUndo: ReadonlySignal<boolean>;
+  canRedo: ReadonlySignal<boolean>;
+  /** The best few readings of an entry's or heard line's words, best first. */
+  readings(heard: {
+    text: string;
+    alternatives?: readonly string[] | undefined;
+  }): PossibleReading[];
+
+  setPlan(plan: Plan): Promise<void>;
+  setSettings(settings: Partial<Settings>): void;
+  newSession(): void;
+  openSession(id: string): Promise<void>;
+  /** @param speed how many times faster than it was fished */
+  playSample(speed: number): Promise<void>;
+  stopSample(): void;
+
+  /** The summary as text for a message. */
+  summaryText(): string;
+  /** Share sheet where there is one, clipboard elsewhere. */
+  shareSummary(): Promise<"shared" | "copied" | "cancelled" | "failed">;
+  exportLog(): Promise<Blob>;
+  importLog(text: string): Promise<{ added: number }>;
+  takeUpdate(): void;
+}
