@@ -17,6 +17,7 @@ export function resolveCorrections(pieces: readonly Piece[]): Resolved {
   for (let i = 0; i < pieces.length; i += 1) {
     const piece = pieces[i] as Piece;
     const next = pieces[i + 1];
+    if (isRepeated(piece, next)) continue;
     const set = piece.stated.corrects !== undefined && next?.from === piece.to && newValues(next);
     if (set && piece.stated.corrects !== undefined) {
       resolved.statements.push({ kind: "amend", of: piece.stated.corrects, set });
@@ -32,11 +33,16 @@ export function resolveCorrections(pieces: readonly Piece[]): Resolved {
   return resolved;
 }
 
+/** "sorry, I meant": two announcements are one. */
+const isRepeated = (piece: Piece, next: Piece | undefined): boolean =>
+  piece.stated.corrects !== undefined &&
+  next?.stated.corrects !== undefined &&
+  next.from === piece.to;
+
 const doubtsOf = (piece: Piece): string[] => piece.stated.doubts ?? [];
 
 /** "…, not a bream". */
-const isTail = (piece: Piece | undefined): boolean =>
-  piece?.stated.onlyCorrects === true && piece.stated.statements.length === 0;
+const isTail = (piece: Piece | undefined): boolean => piece?.stated.negates === true;
 
 /** The fields of the one statement that follows, where its kind can be amended at all. */
 function newValues(piece: Piece): Amendable | undefined {

@@ -1,6 +1,7 @@
 /** Reads what was heard: the statements in it, the words left over, and a verdict. */
 import { resolveCorrections } from "./corrections.ts";
 import { parseRightHandSide } from "./jsgf/syntax.ts";
+import { leftOver } from "./leftover.ts";
 import { buildMatcher } from "./match/compromise.ts";
 import { cover, type PatternEntry } from "./match/cover.ts";
 import { type Item, readItems } from "./match/items.ts";
@@ -61,7 +62,7 @@ export function createReader({ own, callWord }: ReaderOptions = {}): Reader {
     const pieces = cover(items, matcher, patterns);
     const { statements, doubts, loose } = resolveCorrections(pieces);
     const taken = pieces.filter((piece) => !loose.includes(piece));
-    const over = items.filter((_, i) => !taken.some(({ from, to }) => from <= i && i < to));
+    const over = leftOver(items, taken);
     const judged = judge(statements, doubts, over);
     return {
       heard,

@@ -1,4 +1,5 @@
 /** All the word rows a tree stands for, where they are few; slots stay as "<name>". */
+import { contractWords } from "../text/contraction.ts";
 import { isFiller } from "../text/fillers.ts";
 import { JsgfError, type Node } from "./syntax.ts";
 
@@ -10,7 +11,7 @@ const MOST_ROWS = 400;
  * Throws JsgfError for a repeat inside a group and for a group of too many rows.
  */
 export function flatten(node: Node, inline: ReadonlyMap<string, Node>): string[][] {
-  const rows = unique(flattenNode(node, inline));
+  const rows = unique(flattenNode(node, inline).map(contractWords));
   if (rows.length > MOST_ROWS) throw new JsgfError(`a group of ${rows.length} alternatives`);
   return rows;
 }

@@ -78,22 +78,24 @@ function matchStrings(tree: Node, inline: ReadonlyMap<string, Node>): string[] {
   const tops = tree.type === "choice" ? tree.items : [tree];
   return tops.map((top) => {
     const items = top.type === "sequence" ? top.items : [top];
-    return items.map((item) => matchPart(item, inline)).join(" ");
+    return items
+      .map((item) => matchPart(item, inline))
+      .filter((part) => part !== "")
+      .join(" ");
   });
 }
 
 /** `+?` is the library's spelling of "none or more" that also matches none. */
 function matchPart(node: Node, inline: ReadonlyMap<string, Node>): string {
-  switch (node.type) {
-    case "optional":
-      return node.item.type === "repeat"
-        ? `${group(node.item.item, inline)}+?`
-        : `${group(node.item, inline)}?`;
-    case "repeat":
-      return `${group(node.item, inline)}${node.atLeast === 0 ? "+?" : "+"}`;
-    default:
-      return group(node, inline);
-  }
+  const inner = node.type === "optional" || node.type === "repeat" ? node.item : node;
+  const words = group(inner, inline);
+  return words === "" ? "" : `${words}${signOf(node)}`;
+}
+
+function signOf(node: Node): string {
+  if (node.type === "optional") return "?";
+  if (node.type === "repeat") return node.atLeast === 0 ? "+?" : "+";
+  return "";
 }
 
 /** Longest alternative first: the library takes the first that fits and does not come back. */
@@ -102,5 +104,6 @@ function group(node: Node, inline: ReadonlyMap<string, Node>): string {
     .filter((row) => row.length > 0)
     .sort((a, b) => b.length - a.length)
     .map((row) => row.map(encode).join(" "));
+  if (rows.length === 0) return "";
   return rows.length === 1 && !rows[0]?.includes(" ") ? (rows[0] as string) : `(${rows.join("|")})`;
 }

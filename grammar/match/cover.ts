@@ -1,6 +1,8 @@
 /**
  * Which phrases an utterance is made of: of all stretches the patterns match, those that leave the
- * fewest words over, in as few phrases as possible, earlier phrases first.
+ * fewest words over, in as few phrases as possible; then the
+ * one that is surest; then the one whose first phrases reach furthest,
+ * and then the one whose phrases stand earlier in the list.
  */
 import { type Phrase, Said, type Stated } from "../phrases/phrase.ts";
 import type { Matcher, Stretch } from "./compromise.ts";
@@ -73,11 +75,12 @@ interface Best {
   covered: number;
   pieces: Piece[];
   rank: number;
+  doubts: number;
 }
 
 /** Weighted interval scheduling: the best choice for every beginning of the row. */
 function choose(pieces: readonly Piece[], length: number): Piece[] {
-  const best: Best[] = [{ covered: 0, pieces: [], rank: 0 }];
+  const best: Best[] = [{ covered: 0, pieces: [], rank: 0, doubts: 0 }];
   for (let end = 1; end <= length; end += 1) {
     let here = best[end - 1] as Best;
     for (const piece of pieces) {
@@ -87,6 +90,7 @@ function choose(pieces: readonly Piece[], length: number): Piece[] {
         covered: before.covered + piece.to - piece.from,
         pieces: [...before.pieces, piece],
         rank: before.rank + piece.rank,
+        doubts: before.doubts + (piece.stated.doubts?.length ?? 0),
       };
       if (isBetter(candidate, here)) here = candidate;
     }
@@ -98,5 +102,8 @@ function choose(pieces: readonly Piece[], length: number): Piece[] {
 function isBetter(a: Best, b: Best): boolean {
   if (a.covered !== b.covered) return a.covered > b.covered;
   if (a.pieces.length !== b.pieces.length) return a.pieces.length < b.pieces.length;
+  if (a.doubts !== b.doubts) return a.doubts < b.doubts;
+  const differs = a.pieces.findIndex((piece, i) => piece.to !== b.pieces[i]?.to);
+  if (differs >= 0) return (a.pieces[differs]?.to ?? 0) > (b.pieces[differs]?.to ?? 0);
   return a.rank < b.rank;
 }

@@ -98,7 +98,7 @@ const READERS: readonly SlotReader[] = [
   },
   (words, i) => {
     const number = readNumber(words, i);
-    if (number && !number.fraction && words[i] !== "one") {
+    if (number && !number.fraction && (words[i] !== "one" || number.next > i + 1)) {
       return { slot: "number", value: number.value, next: number.next };
     }
     return readMisprintedNumber(words, i);
@@ -108,8 +108,23 @@ const READERS: readonly SlotReader[] = [
 /** After these a "to" or "for" that leads nowhere else is a numeral misheard. */
 const NUMBERED = new Set(["rig", "net", "number", "size", "hook", "peg"]);
 
+const NOT_AFTER_NUMBER = new Set([
+  "the",
+  "a",
+  "an",
+  "my",
+  "be",
+  "it",
+  "rig",
+  "net",
+  "this",
+  "that",
+  "its",
+]);
+
 function readMisprintedNumber(words: readonly string[], i: number): Found | undefined {
-  const value = NUMBERED.has(words[i - 1] ?? "") ? homophone(words[i]) : undefined;
+  const leadsOn = NOT_AFTER_NUMBER.has(words[i + 1] ?? "");
+  const value = NUMBERED.has(words[i - 1] ?? "") && !leadsOn ? homophone(words[i]) : undefined;
   return value === undefined ? undefined : { slot: "number", value, next: i + 1 };
 }
 
@@ -118,22 +133,44 @@ export function readItems(line: string, tokens: readonly Token[], vocabulary: Vo
   const words = tokens.map((token) => token.word);
   const items: Item[] = [];
   for (let i = 0; i < words.length; ) {
-    const text = readFreeText(line, tokens, i);
-    const found = text
-      ? { slot: "text" as const, value: text.text, next: text.next }
-      : longest(words, i, vocabulary);
+    const found = readSlot(line, tokens, words, i, vocabulary);
     if (found) {
       const { next, ...slot } = found;
       items.push({ ...slot, from: i, to: next });
       i = next;
     } else {
       const word = words[i] as string;
-      const empty = isFiller(word) || (items.length === 0 && isOpener(word));
-      if (!empty) items.push({ word, from: i, to: i + 1 });
+      if (!isEmpty(words, i, items.length === 0)) items.push({ word, from: i, to: i + 1 });
       i += 1;
     }
   }
   return items;
+}
+
+function readSlot(
+  line: string,
+  tokens: readonly Token[],
+  words: readonly string[],
+  i: number,
+  vocabulary: Vocabulary,
+): Found | undefined {
+  const text = readFreeText(line, tokens, i);
+  if (text) return { slot: "text", value: text.text, next: text.next };
+  const found = longest(words, i, vocabulary);
+  if (found || !isNumberOne(words, i, vocabulary)) return found;
+  return { slot: "number", value: 1, next: i + 1 };
+}
+
+/** "one" before another number is a number ("one eight"); elsewhere it is a word like "it". */
+function isNumberOne(words: readonly string[], i: number, vocabulary: Vocabulary): boolean {
+  return words[i] === "one" && longest(words, i + 1, vocabulary)?.slot === "number";
+}
+
+/** "so" opens a line or joins two statements, but not in "so far" and "or so". */
+function isEmpty(words: readonly string[], i: number, opens: boolean): boolean {
+  const word = words[i] as string;
+  const joins = word === "so" && words[i + 1] !== "far" && words[i - 1] !== "or";
+  return isFiller(word) || joins || (opens && isOpener(word));
 }
 
 function longest(words: readonly string[], i: number, vocabulary: Vocabulary): Found | undefined {

@@ -13,7 +13,7 @@ export const correction: Phrase = {
     "<fix>",
     "[no | sorry | actually | no sorry | correction] (<last>) (<been>) [about]",
     "[no | sorry | actually] [change | correct | make | amend | set | edit | fix | alter] (<numbered>) (<number> | one) [<been> | to | is] [to]",
-    "[no | sorry | actually | it was] not [a | an | the] (<species> | <weight> | <length>)",
+    "[no | sorry | actually | it was] not [a | an | the] (<species> | <weight> | <length> | <bait> | <number> | fish)",
   ],
   examples: {
     "make that three pounds": [
@@ -23,13 +23,15 @@ export const correction: Phrase = {
     "fish seven was forty-five centimetres": [
       { kind: "amend", of: 7, set: { lengthMm: 450, unit: { length: "cm" } } },
     ],
+    "last one was a tench, not a bream": [{ kind: "amend", of: "last", set: { species: "tench" } }],
     "not a carp, an F1": [{ kind: "amend", of: "last", set: { species: "f1" } }],
   },
   states(said) {
     const byNumber = / (fish|number|no) (<number>|one) /.test(said.words);
     const of = byNumber ? said.number() : undefined;
     if (of !== undefined && (!Number.isInteger(of) || of < 1)) return undefined;
-    return { statements: [], corrects: of ?? "last" };
+    const negates = said.says("not") ? (true as const) : undefined;
+    return { statements: [], corrects: of ?? "last", ...given({ negates }) };
   },
 };
 
@@ -99,16 +101,6 @@ export const correctedWords: Phrase = {
         : { kind: "fish", foul: true },
     );
   },
-};
-
-/** "a tench, not a bream": what it was not is already corrected. */
-export const instead: Phrase = {
-  id: "instead",
-  patterns: ["not [a | an] (<species> | <weight> | <length> | <number> | <bait>)", "(not a fish)"],
-  examples: {
-    "last one was a tench, not a bream": [{ kind: "amend", of: "last", set: { species: "tench" } }],
-  },
-  states: () => ({ statements: [], onlyCorrects: true as const }),
 };
 
 const only = (statement: Parameters<typeof sure>[0], ...doubts: string[]) => ({

@@ -7,8 +7,8 @@ const SET =
 export const depth: Phrase = {
   id: "depth",
   patterns: [
-    `[set the | set | changed | change the | change | changing | new | my | the | fishing | fishing a | changed the | changing the | fishing at a | put the | at a | altered the | adjusted | adjusted the] (depth | depth's | debt) [${SET}] (<length> | <number> <number> | <number>) [deep | now | of water]`,
-    "[now | i'm | we're | just] [set | fishing | set at | set it | going | gone | at | fishing at | in | it's | water's | lake's | peg's | on the bottom at | plumbed up | plumbed up at | plumbed | set to | setting it at | that's | swim's | fishing in | now at | running | running at | i'm at | the peg's | got | i've got | about] [about] <length> (deep | of depth | depth | of water | down | in depth | under the float) [now]",
+    `[set the | set | changed | change the | change | changing | new | my | the | fishing | fishing a | changed the | changing the | fishing at a | put the | at a | altered the | setting the | adjusted | adjusted the] (depth | depth's | debt) [${SET}] (<length> | <number> <number> | <number>) [deep | now | of water]`,
+    "[now | i'm | we're | just] [set | fishing | fishing shallow | fishing shallow at | fishing deep | set at | set it | going | gone | at | fishing at | in | it's | water's | lake's | peg's | on the bottom at | plumbed up | plumbed up at | plumbed | set to | setting it at | that's | swim's | fishing in | now at | running | running at | i'm at | the peg's | got | i've got | about] [about] <length> (deep | of depth | depth | of water | down | in depth | under the float) [now]",
     "(plumbed | plumbed up | plumbed it | plumbed up at | plumbed it at | plumbed up to | set at | set to | set the rig at | set the float at | fishing at depth | float set at | rig set at | rig's set at | depth to | set it at | set it to | set the rig to | set the float to | plumbing up at | plumbed in at | rig at | float at | set rig at) [about] (<length>) [deep | now]",
   ],
   examples: {
@@ -46,7 +46,7 @@ export const depthBy: Phrase = {
   patterns: [
     `[<moved>] [a | another | about | just | to | by] (<length> | <number>) (${SHALLOWER}) [in depth | now]`,
     `[<moved>] [a | another | about | just | to | by] (<length> | <number>) (${DEEPER}) [in depth | now]`,
-    "[<moved> | add | adding | added | another | put | give it] [a | another | an extra | about | on] <length> [of] (more depth | of depth | depth on | extra depth | more of depth | on the depth | to the depth | onto the depth | of extra depth)",
+    "[<moved> | add | adding | added | another | put | give it] [a | another | an extra | about | on] <length> (more depth | of depth | of more depth | depth on | extra depth | more of depth | on the depth | to the depth | onto the depth | of extra depth)",
     "[took | take | taken | taking | knocked | knock | come | came | about] [another | about] <length> (off the depth | off depth | less depth | off my depth)",
     `[<moved>] (${MOVED_UP}) [another | about | by another | by about] (<length> | <number>) [in depth | in the water | off the bottom | shallower]`,
     `[<moved>] (${MOVED_DOWN}) [another | about | by another | by about] (<length> | <number>) [in depth | in the water | deeper | of depth | to the depth]`,

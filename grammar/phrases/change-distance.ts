@@ -53,9 +53,9 @@ const CLOSER =
 export const distanceBy: Phrase = {
   id: "distance-by",
   patterns: [
-    `[<moved> | pushed | push] [a | another | about | out | by | in] <length> (${FURTHER}) [now]`,
+    `[<moved>] [a | another | about | out | by | in] <length> (${FURTHER}) [now]`,
     `[<moved>] [a | another | about | by] <length> (${CLOSER}) [now]`,
-    "[<moved> | pushed | push | go | gone] (out | further | further out | out by | further by | further out by | out another | out by another | another | out a further | back out) [by] [another] <length> [further | more | further out]",
+    "[<moved>] (out | further | further out | out by | further by | further out by | out another | out by another | another | out a further | back out) [by] [another] <length> [further | more | further out]",
     "[<moved>] (come in | coming in | come in by | coming in by | came in | came in by | closer by | closer in by | nearer by | gone in | gone in by | closer | in by | moved in | moved in by | in another | come back in | come back | come back by | drop in by | in | closer by another | come in another | dropped short by | dropped short | shortened by | gone back in) [by] [another] <length> [closer | nearer]",
   ],
   examples: {

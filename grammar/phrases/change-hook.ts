@@ -2,7 +2,7 @@
 import { given, type Phrase, sure } from "./phrase.ts";
 
 const PUT =
-  "put | tied on | tied | change to | changed to | put on | gone to | going to | gone down to | gone up to | down to | up to | onto | on to | on | using | now on | now | switched to | switching to | changing to | changed the hook to | changed hook to | smaller hook | bigger hook | going down to | going up to | go to | go down to | go up to | dropped to | dropped down to | stepped up to | swapped to | try | trying | back to | back on | fishing | it's | got | with | stepping up to | stepping down to | moved to | changed down to | changed up to | drop down to | swap to | back up to | back down to | fine down to | fined down to | scaled down to | stepped down to | changing hook to | changing the hook to | change the hook to | change hook to | smaller | bigger | gone smaller | gone bigger | tying on";
+  "put | tied on | tied | change to | changed to | put on | gone to | going to | gone down to | gone up to | down to | up to | onto | on to | on | using | now on | now | switched to | switching to | changing to | smaller hook | bigger hook | going down to | going up to | go to | go down to | go up to | dropped to | dropped down to | stepped up to | swapped to | try | trying | back to | back on | fishing | it's | got | with | stepping up to | stepping down to | moved to | changed down to | changed up to | drop down to | swap to | back up to | back down to | fine down to | fined down to | scaled down to | stepped down to | smaller | bigger | gone smaller | gone bigger | tying on";
 
 export const hook: Phrase = {
   id: "hook",
@@ -10,12 +10,14 @@ export const hook: Phrase = {
     `[new | the | my | changed | changing | put | ${PUT}] [a | an | the | on a | on an] [smaller | bigger | new | fresh] hook [now | size | is | is now | to | to a | to an | now a | number | down to | up to | to size | to a size | is a | down to a | up to a | sizes | now size | a size] [size | a] <number> [on | now]`,
     `[${PUT}] [a | an | the] [new | smaller | bigger] (size | number | sized) <number> [hook | hooks | hooklength | hook length] [on | now | instead]`,
     `[${PUT}] [a | an | the] [new | smaller | bigger] <number> (hook | hooks | hooklength | hook length) [on | now | instead]`,
+    "(changed the hook to | changed hook to | changing hook to | changing the hook to | change the hook to | change hook to | changed the hook for | changed hooks to) [a | an] [size | smaller | bigger] [a] <number> [on | now | hook]",
     "(new hook | changed hook | changed the hook | changed hooks | smaller hook | bigger hook | new hooklength | fresh hooklength | changed hooklength | changed the hooklength | new hook length | put a new hook on | put a bigger hook on | put a smaller hook on | fresh hook)",
   ],
   examples: {
     "hook size sixteen": [{ kind: "change", hook: 16 }],
     "size sixteen hook": [{ kind: "change", hook: 16 }],
     "gone down to an eighteen hook": [{ kind: "change", hook: 18 }],
+    "changed the hook to a sixteen": [{ kind: "change", hook: 16 }],
     "smaller hook": [{ kind: "change" }],
   },
   states(said) {

@@ -10,11 +10,13 @@ const LONGER = "more | longer | of extra | extra | added | lengthened";
 export const lash: Phrase = {
   id: "lash",
   patterns: [
-    `[set | the | set the | my | changed | changed the | change the | shorten the | shortened the | shortened | lengthened the | lengthened | lengthen the | new | put the | cut the | change] (lash | lash's | lash line | line above the float | line above float | line between tip and float | line to the float | last line) [${SET}] (<length> | <number>) [now | long | above the float | of line]`,
+    `[set | the | set the | my | changed | changed the | change the | new | put the | cut the | change] (lash | lash's | lash line | line above the float | line above float | line between tip and float | line to the float | last line) [${SET}] (<length> | <number>) [now | long | above the float | of line]`,
+    `(shortened | shorten | lengthened | lengthen | cut | reduced | increased | extended) [the | my] (lash | lash line | line above the float) [down | back | up] to <length>`,
     `[with | now | got | about | i've got | i'm on | on | on a | a | using | running | fishing | fishing with | put | fishing with a] [a | about] <length> [of] (${LASH} | above the float | from tip to float | between tip and float | between the tip and the float) [now]`,
   ],
   examples: {
     "lash twenty centimetres": [{ kind: "change", lashMm: 200, unit: { length: "cm" } }],
+    "shortened the lash to six inches": [{ kind: "change", lashMm: 152.4, unit: { length: "in" } }],
     "lash thirty": [{ kind: "change", lashMm: 300, unit: { length: "cm" } }],
     "six inches of line above the float": [
       { kind: "change", lashMm: 152.4, unit: { length: "in" } },

@@ -55,7 +55,10 @@ const WIND_MOVES: Words = [
 
 const WIND_KINDS: Words = [
   ["calm", "no | flat calm no | hardly any | barely any | zero | not much | very little"],
-  ["light", "light | slight | gentle | soft | little bit of | bit of | bit of a | little"],
+  [
+    "light",
+    "light | slight | gentle | soft | little bit of | bit of | bit of a | a bit of a | little | a little | a bit of",
+  ],
   [
     "strong",
     "strong | big | heavy | stiff | gale force | really strong | very strong | howling | hard | more",
@@ -88,7 +91,7 @@ export const wind: Phrase = {
   patterns: [
     `(${WIND}) [just | really | now | a bit | all] (${alternatives(WIND_MOVES)}) [a bit | now | a lot | again | a touch | slightly | completely]`,
     `(${WIND} | it's) [now | just] [gone | swung | turned | gone round | come round | blowing | coming | moved round | changed | backed | veered] [round | around] [to | from | in | into] [the | a] (${alternatives(QUARTERS)}) [now | wind]`,
-    `[a | it's | a bit of a | there's | got a | very | it's a | now a | nice] (${alternatives(WIND_KINDS)}) (wind | breeze | breeze on it) [now | again | at all]`,
+    `[a | it's | there's a bit of a | a bit of a | there's | got a | very | it's a | now a | nice] (${alternatives(WIND_KINDS)}) (wind | breeze | breeze on it) [now | again | at all]`,
     `[a | it's | it's a | now a | got a | cold | light | strong] (${alternatives(QUARTERS)}) (wind | breeze) [now]`,
     "(flat calm | dead calm | it's gone calm | gone calm | it's calm | gone flat calm | it's flat calm | wind free | it's dead calm | calm now | no wind | not a breath of wind) [now]",
     "(getting windy | it's getting windy | it's windy | windy | getting breezy | it's breezy | blowing a gale | it's blowing a gale | it's blowing | getting gusty | gusty | it's got windy | gone windy)",
@@ -142,7 +145,7 @@ const SKY: Words = [
   ],
   [
     "clearing",
-    "sky's clearing | clearing up | brightening up | it's brightening up | clouds clearing | cloud's breaking | it's cleared up | it's clearing | it's brightened up | sky's cleared | clouds are breaking | cloud's cleared | cloud's breaking up | clearing skies | brightened up",
+    "sky's clearing | clearing | cleared | clearing up | brightening up | it's brightening up | clouds clearing | cloud's breaking | it's cleared up | it's clearing | it's brightened up | sky's cleared | clouds are breaking | cloud's cleared | cloud's breaking up | clearing skies | brightened up",
   ],
   [
     "sun",

@@ -5,7 +5,7 @@ import { given, type Phrase, type Said, sure } from "./phrase.ts";
 type Feed = StatementOf<"feed">;
 
 const VERB =
-  "fed | feeding | feed | i've fed | i'm feeding | i've just fed | put in | putting in | put | putting | dripping in | dripped in | trickling in | trickled in | introduced | topped up | topping up | topped up with | topping up with | sprinkled in | sprinkling | sprinkled | loose fed | loose feeding | loosefed | chucked in | chucked | lobbed in | lobbed | dumped in | dumped | giving it | gave it | give it | giving them | dropped in | drip feeding | drip fed | spraying | sprayed | scattered | scattering | going in with | went in with | kept feeding | keep feeding | started feeding | tipped in | tipping in | dropping in | feeding in | fed in | got | refed | re fed | add | adding | added";
+  "fed | feeding | feed | i've fed | i'm feeding | i've just fed | put in | putting in | put | putting | dripping in | dripped in | trickling in | trickled in | introduced | topped up | topping up | topped up with | topping up with | sprinkled in | sprinkling | sprinkled | loose fed | loose feeding | loosefed | chucked in | chucked | lobbed in | lobbed | dumped in | dumped | giving it | gave it | give it | giving them | dropped in | drip feeding | drip fed | spraying | sprayed | scattered | scattering | going in with | went in with | kept feeding | keep feeding | started feeding | tipped in | tipping in | dropping in | feeding in | fed in | refed | re fed";
 const POT =
   "potted | potting | pot | potted in | potting in | pot in | cupped | cupping | cup | cupped in | cupping in | cup in | i've potted | i've potted in | i've cupped in | toss potted | toss potting | tapped in | tapping in | toss potted in";
 const CATAPULT =
@@ -13,7 +13,7 @@ const CATAPULT =
 const HAND =
   "threw | threw in | throwing | throwing in | thrown in | thrown | hand fed | hand feeding | hand feed | tossed in | tossing in | flicked in | flicking in | balled in | balling in | throw in | tossed | hand throwing | chucking in";
 const SOME =
-  "some | a few | few | a bit of | bit of | a bit more | bit more | a little | little | a little bit of | a handful of | handful of | a good helping of | more | some more | a load of | loads of | a pinch of | pinch of | a dribble of | it | a lot of | a small amount of | plenty of | a bit | a touch of | a touch more | the | lots of | another bit of | a good bit of | a few more | a drop of | a sprinkle of | sprinkle of | the swim | a | with | in some | in a few | in a bit of | in | another | a small | a big | a full | a half | half a | small | big | full";
+  "some | a few | few | a bit of | bit of | a bit more | bit more | a little | little | a little bit of | a handful of | handful of | a good helping of | more | some more | a load of | loads of | a pinch of | pinch of | a dribble of | it | a lot of | a small amount of | plenty of | a bit | a touch of | a touch more | the | lots of | another bit of | a good bit of | a few more | a drop of | a sprinkle of | sprinkle of | the swim | a | in some | in a few | in a bit of | another | a small | a big | a full | a half | half a | small | big | full";
 const FEED_WORD = "feed | bait | it | loose feed | some feed | some bait | free offerings";
 const TIMES =
   "twice | once | three times | <number> times | <count> times | a couple of times | a few times | again";
@@ -64,12 +64,18 @@ function fed(said: Said) {
 
 const WHAT = `<weight> [of] <bait> | <weight> [of] [${FEED_WORD}] | <bait> <weight> | <bait>`;
 
+/** Verbs that mean feeding only with something to feed. */
+const VAGUE = rows(
+  "put | putting | put in | putting in | giving it | gave it | give it | giving them | going in with | went in with | dropped in | dropping in | chucked | chucked in | dumped | dumped in | lobbed | lobbed in | tipped in | tipping in | topped up | topping up | introduced",
+);
+
 export const feeding: Phrase = {
   id: "feeding",
   patterns: [
-    `(${VERB}) [${SOME}] [<bait> | <weight> | <weight> of <bait> | <weight> <bait> | ${FEED_WORD}] [${WITH}] [${TIMES}] [${WITH}]`,
+    `(${VERB}) [${WITH}] [${SOME}] [<bait> | <weight> | <weight> of <bait> | <weight> <bait> | ${FEED_WORD}] [${WITH}] [${TIMES}] [${WITH}]`,
     `(${TIMES}) (fed | feeding | <bait>) [${WITH}]`,
     "[some | bit of | a bit of | more | a bit more | bit more] (feed's | feed | feed is | bait's | bait) (in | going in | gone in)",
+    "(a bit more feed | bit more feed | some more feed | more feed | bit of feed | a bit of feed)",
     "(<number> | <count> | <ordinal>) (feed | feeds)",
   ],
   examples: {
@@ -80,21 +86,11 @@ export const feeding: Phrase = {
     ],
     "twice fed": [{ kind: "feed", times: 2 }],
     "bit of feed in": [{ kind: "feed" }],
+    "bit more feed": [{ kind: "feed" }],
     "three feeds": [{ kind: "feed", times: 3 }],
   },
   states: (said) =>
-    said.says(
-      "got",
-      "put",
-      "giving it",
-      "gave it",
-      "give it",
-      "going in with",
-      "dropped in",
-      "add",
-      "chucked",
-      "dumped",
-    ) && !said.says("<bait>", "<weight>", "feed", "some bait")
+    said.says(...VAGUE) && !said.says("<bait>", "<weight>", "feed", "some bait")
       ? undefined
       : fed(said),
 };

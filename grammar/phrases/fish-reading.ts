@@ -46,11 +46,10 @@ export function readFishes(items: readonly Item[]): FishesRead {
   items.forEach((item, index) => {
     if ("word" in item) return;
     if (item.slot === "species") draftFor((d) => d.species !== undefined).species = item.value;
-    if (item.slot === "weight")
-      takeWeight(
-        draftFor((d) => d.weightG !== undefined),
-        item.value,
-      );
+    if (item.slot === "weight") {
+      const isTaken = (d: Draft) => d.weightG !== undefined || isOfNext(d, items[index + 1]);
+      takeWeight(draftFor(isTaken), item.value);
+    }
     if (item.slot === "length")
       takeLength(
         draftFor((d) => d.lengthMm !== undefined),
@@ -67,6 +66,14 @@ export function readFishes(items: readonly Item[]): FishesRead {
   const doubts: string[] = [];
   return { fishes: drafts.map((draft) => finish(draft, doubts)), doubts };
 }
+
+/** "two gudgeon, eight ounce skimmer": the weight is the next fish's. */
+const isOfNext = (draft: Draft, next: Item | undefined): boolean =>
+  draft.count !== undefined &&
+  draft.species !== undefined &&
+  next !== undefined &&
+  "slot" in next &&
+  next.slot === "species";
 
 const namesFish = (item: Item): boolean =>
   "slot" in item ? item.slot === "species" : /^(fish|fishes|one|hooker)$/.test(item.word);

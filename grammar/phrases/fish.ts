@@ -6,7 +6,7 @@ import { readFishes } from "./fish-reading.ts";
 import type { Phrase, Said } from "./phrase.ts";
 
 const DETAIL =
-  "<weight> | <about> <weight> | at <weight> | of <weight> | <length> | <about> <length> | at <length> | <number> <number> | <number> | <about> <number> | <species> | <roughly> | long | each | apiece | a piece | all | between them | for the lot | altogether | in total | for | foul hooked | foul hooker | it was foul hooked | was foul hooked | in the tail | in the net | in the keepnet | in the bag | on the bank | landed | caught | of them | length | measuring | weight | weighing | weighs | going | goes | or";
+  "<weight> | <about> <weight> | at <weight> | a <weight> | a <weight> one | of <weight> | <length> | <about> <length> | at <length> | <number> <number> | <number> | <about> <number> | <about> | the <weight> mark | <species> | a <species> | an <species> | that | that one | that's | it's | which is | he's | she's | on the nose | bang on | exactly | dead on | spot on | dead | on the dot | <roughly> | long | each | apiece | a piece | all | between them | for the lot | altogether | in total | for | foul hooked | foul hooker | it was foul hooked | in the tail | in the net | in the keepnet | in the bag | on the bank | landed | caught | of them | length | measuring | weight | weighing | weighs | going | goes | or";
 
 /** What must not stand alone: it is said to a neighbour, not to the log. */
 const PRAISE = ["nice", "good", "lovely", "decent", "cracking", "proper", "big", "better", "tidy"];
@@ -65,10 +65,15 @@ export const fish: Phrase = {
 
 export const oneMore: Phrase = {
   id: "one-more",
-  patterns: [`[<caught>] [<article>] <quality>* (one | foul hooker) (${DETAIL})*`, "another"],
+  patterns: [
+    `[<caught>] [<article>] <quality>* one (${DETAIL})*`,
+    `[<caught>] [<article>] foul hooker (${DETAIL})*`,
+    `[got | had | and | that's | landed] (another | one more | another one | one in) (${DETAIL})*`,
+  ],
   examples: {
     "got one": [{ kind: "fish" }],
     "another one, three pounds": [{ kind: "fish", weightG: 3 * LB, unit: { weight: "lb" } }],
+    "landed a foul hooker": [{ kind: "fish", foul: true }],
     another: [{ kind: "fish" }],
   },
   states: (said) => (isCatch(said) ? stated(said.items) : undefined),
@@ -85,6 +90,9 @@ const isCatch = (said: Said): boolean =>
     "netted",
     "banked",
     "one more",
+    "in the net",
+    "in the keepnet",
+    "on the bank",
     "<weight>",
     "<length>",
   ) || said.says("i have");

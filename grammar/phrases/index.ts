@@ -1,5 +1,5 @@
 /** Every phrase, in the order in which they win where two fit equally well. */
-import { correctedSize, correctedWords, correction, instead } from "./amend.ts";
+import { correctedSize, correctedWords, correction } from "./amend.ts";
 import { questions } from "./ask.ts";
 import { deeperOrShallower, depth, depthBy } from "./change-depth.ts";
 import { distance, distanceBy } from "./change-distance.ts";
@@ -62,5 +62,4 @@ export const PHRASES: readonly Phrase[] = [
   weightOnly,
   correctedSize,
   correctedWords,
-  instead,
 ];

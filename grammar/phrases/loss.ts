@@ -9,9 +9,9 @@ const THE_FISH =
 const FOUL =
   "a foul hooked one | a foul hooked fish | a foul hooker | another foul hooker | another foul hooked one | foul hooker | foul hooked one | foul hooked fish | the foul hooked one | a foul hooked <species> | another foul hooked <species> | foul hooked <species> | a foul one | a foul hook up | a fouler";
 const OFF =
-  "came off | come off | comes off | coming off | fell off | dropped off | got off | gone | off | lost | shed the hook | threw the hook | slipped the hook | slipped off | came adrift | shook the hook | shook off | bumped off | dropped | away | got away | gone off";
+  "came off | come off | comes off | coming off | fell off | dropped off | got off | gone | off | lost | shed the hook | threw the hook | slipped the hook | slipped off | came adrift | come adrift | coming adrift | shook the hook | shook off | bumped off | dropped | away | got away | gone off";
 const AT_NET =
-  "at the net | on the net | right at the net | by the net | over the net | just at the net | at net | netting it | netting him | as i netted it | just short of the net | at the landing net";
+  "at the net | on the net | as i was netting it | as i was netting him | netting it | when i was netting it | going to the net | right at the net | by the net | over the net | just at the net | at net | netting it | netting him | as i netted it | just short of the net | at the landing net";
 const BROKE =
   "snapped | broke | broken | smashed | cut | parted | gone | has gone | went | bust | snapped off | has snapped | has broken";
 
@@ -62,7 +62,7 @@ export const lostFoul: Phrase = {
 export const hookPulled: Phrase = {
   id: "hook-pulled",
   patterns: [
-    `[lost (${THE_FISH}) [to] | another | a | <species>] (hook | the hook | hook's | a hook) (pulled | pull | pulls | pulled out | pull out | come out | came out | slipped) [on me | on it | on that one | on that | on him | of it | of him | on (${THE_FISH}) | of (${THE_FISH})]`,
+    `[lost (${THE_FISH}) [to] | another | a | <species>] (hook | the hook | the hook's | hook's | a hook) (pulled | pull | pulls | pulled out | pull out | come out | came out | slipped) [on me | on it | on that one | on that | on him | of it | of him | on (${THE_FISH}) | of (${THE_FISH})] [<species>]`,
     `[<species> | it's | just] pulled out [of it | of him | of that | of that one | of one | of (${THE_FISH}) | on me]`,
     `[lost (${THE_FISH})] pulled [the hook] out of (it | him | ${THE_FISH})`,
   ],
@@ -78,7 +78,7 @@ export const hookPulled: Phrase = {
 const LINE =
   "line | the line | line's | hooklength | the hooklength | hooklength's | hook length | the hook length | hook length's | rig | the rig | bottom | the bottom | hook link | hooklink | the hooklink";
 const ME =
-  "me | me off | me up | off | on me | on a fish | the hooklength | the hook length | the line | the rig | the hooklink | on the strike";
+  "me | me off | me up | off | on me | on a fish | the hooklength | the hook length | the line | the rig | the hooklink | on the strike | it";
 
 export const snapped: Phrase = {
   id: "snapped",

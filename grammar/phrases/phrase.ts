@@ -9,6 +9,8 @@ export interface Stated {
   doubts?: string[];
   /** The words announce that what follows corrects this entry. */
   corrects?: Target;
+  /** Says only what it was not: "not a bream". */
+  negates?: true;
   /** Said so briefly that it counts only as part of a correction. */
   onlyCorrects?: true;
 }

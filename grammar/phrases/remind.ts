@@ -22,7 +22,7 @@ export const nudge: Phrase = {
     `(${NUDGE}) [for] every <duration> [<text>]`,
     `(${NUDGE}) [<text>] every <duration>`,
     `every <duration> (${NUDGE}) [<text>]`,
-    `(${NUDGE}) once a minute`,
+    `(${NUDGE}) once <duration>`,
   ],
   examples: {
     "nudge me every three minutes": [{ kind: "remind", everyMs: 3 * MINUTE_MS }],
@@ -34,10 +34,7 @@ export const nudge: Phrase = {
     ],
     "nudge me once a minute": [{ kind: "remind", everyMs: MINUTE_MS }],
   },
-  states: (said) =>
-    sure(
-      remind(said.says("once a minute") ? MINUTE_MS : (said.first("duration") ?? 0), what(said)),
-    ),
+  states: (said) => sure(remind(said.first("duration") ?? 0, what(said))),
 };
 
 const NUDGES =

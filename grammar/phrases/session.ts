@@ -34,7 +34,7 @@ export const pause = act(
     `(pause | pausing | paused | hold | suspend) [${SESSION} | fishing | there]`,
     "(session | session's) (pause | paused | on hold)",
     "(break time | break | lunch break | tea break | on a break | i'm on a break | on my break | off for a break | off for a brew | on break | lunch time | brew time | time out | resting the swim | i'm having a break | off the peg | leaving the peg)",
-    "(taking | having | going for | having a | stopping for) <duration> [break | off | out]",
+    "(taking | having | going for | having a | stopping for | take) (<duration> | <number> | a <duration>) [break | off | out]",
   ],
   ["taking a break", "pause the session", "session pause", "break time", "taking ten minutes out"],
 );

@@ -3,7 +3,7 @@ import type { StatementOf } from "../statement.ts";
 import { type Phrase, sure } from "./phrase.ts";
 
 const HAD =
-  "a | an | another | got a | got another | had a | had another | just had a | there's a | there's another | that's a | that's another | that was a | that was another | i've had a | i've got a | getting a | having a | and a | one | one more | had one | few | a few | a couple of | couple of | some | getting | had some | had | proper | good | nice | decent | first | first";
+  "a | an | another | bit of a | a bit of a | got a | got another | had a | had another | just had a | there's a | there's another | that's a | that's another | that was a | that was another | i've had a | i've got a | getting a | having a | and a | one | one more | had one | few | a few | a couple of | couple of | some | getting | had some | had | proper | good | nice | decent | first | first";
 const KIND =
   "little | small | tiny | slight | big | good | proper | decent | nice | quick | sharp | slow | half a | gentle | sudden";
 
@@ -35,7 +35,7 @@ export const missed = sign(
   "missed",
   [
     `[i've] (missed | missed out on) [${HAD} | it | him | that | that one | the] [${KIND}] [bite | one | it | him | that bite | that | that one | bites | the bite | on the strike] [again]`,
-    "[i] (struck | strike | hit it | hit) [and] (missed | missed it | missed him | nothing | nothing there | missed that)",
+    "[i] (struck | strike | hit it | hit) [at that | at it | at one | at a bite] [and] (missed | missed it | missed him | nothing | nothing there | missed that)",
     "(bite missed | missed on the strike | struck too soon | struck too early | struck too late | struck at nothing | struck into nothing | struck nothing there)",
   ],
   ["missed one", "struck and missed", "bite missed"],

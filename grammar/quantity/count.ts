@@ -8,16 +8,21 @@ interface CountRead {
 
 const COUNTS: readonly [words: string, count: number][] = [
   ["half a dozen", 6],
-  ["a half dozen", 6],
+  ["a couple more", 2],
+  ["couple more", 2],
   ["a couple of", 2],
   ["couple of", 2],
-  ["a couple", 2],
   ["a brace of", 2],
   ["brace of", 2],
   ["a brace", 2],
   ["a pair of", 2],
+  ["a half dozen", 6],
+  ["half dozen", 6],
   ["pair of", 2],
   ["a dozen", 12],
+  ["dozen", 12],
+  ["a couple", 2],
+  ["couple", 2],
 ];
 
 const SPLIT_COUNTS = COUNTS.map(([words, value]) => ({ words: words.split(" "), value }));

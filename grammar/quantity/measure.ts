@@ -76,7 +76,7 @@ function readCounted<U>(
 ): Measure<U> | undefined {
   const number = readNumber(words, i) ?? readCouple(words, i) ?? readMisprinted(words, i);
   if (!number) return undefined;
-  const at = number.fraction ? skipOfA(words, number.next) : number.next;
+  const at = number.value < 1 ? skipOfA(words, number.next) : number.next;
   const unit = unitAt(words, at, units);
   return unit && withHalf(words, number.value, unit, at + 1);
 }
@@ -92,10 +92,15 @@ function readArticled<U>(
   const unit = unitAt(words, at, units);
   if (!unit || unit.size === 1) return undefined;
   const measure = withHalf(words, 1, unit, at + 1);
-  return articled || measure.next > at + 1 ? measure : undefined;
+  return articled || STANDS_BARE.has(words[at] ?? "") || measure.next > at + 1
+    ? measure
+    : undefined;
 }
 
-/** "one fifty grams", "one twenty centimetres": the hundred goes unsaid. */
+/** "pound perch", "kilo carp". */
+const STANDS_BARE = new Set(["pound", "kilo", "ounce", "pounder"]);
+
+/** "one fifty grams", "one twenty centimetres": the hundred goes unsaid, up to three metres. */
 function readHundredless<U>(
   words: readonly string[],
   i: number,
@@ -105,7 +110,8 @@ function readHundredless<U>(
   const rest = hundreds && readNumber(words, hundreds.next);
   const unit = rest && unitAt(words, rest.next, units);
   if (!unit || !isDigit(hundreds.value) || rest.value < 10 || rest.value > 99) return undefined;
-  if (unit.size !== 1 && unit.size !== 10) return undefined;
+  const isLong = unit.size === 10 && hundreds.value > 2;
+  if (isLong || (unit.size !== 1 && unit.size !== 10)) return undefined;
   return {
     value: (hundreds.value * 100 + rest.value) * unit.size,
     unit: unit.unit,
@@ -127,7 +133,7 @@ function readRange<U>(
   }
   const high = readNumber(words, low.next + 1);
   const unit = high && unitAt(words, high.next, units);
-  if (!unit || high.value <= low.value) return undefined;
+  if (!unit || high.value <= low.value || high.value > 2 * low.value) return undefined;
   const middle = (low.value + high.value) / 2;
   return { value: middle * unit.size, unit: unit.unit, next: high.next + 1, approx: true };
 }

@@ -3,6 +3,7 @@
  * line it came from. Recognisers print the same speech in many ways ("2lb8", "£2", "2½ lb", "F-1",
  * "1:30"); after this only one is left.
  */
+import { contracted } from "./contraction.ts";
 
 export interface Token {
   word: string;
@@ -32,7 +33,7 @@ const VULGAR_FRACTIONS: Readonly<Record<string, string>> = {
  * spelt, a word with its apostrophes, a word starred out, or a sign that stands for a unit.
  */
 const PIECE =
-  /£\s?\d+(?:\.\d+)?|[¼½¾⅓⅔⅛⅜⅝⅞]|\d+\/\d+|\d{1,2}:\d{2}(?!\d)|\d{1,3}(?:,\d{3})+|\d*\.\d+|\d+(?:st|nd|rd|th)(?![\p{L}\p{N}])|f[\s-]?(?:1|one)(?![\p{L}\p{N}./:])s?|\d+|\p{L}[\p{L}\p{M}]*(?:['’]\p{L}+)*\*+\p{L}*|\p{L}[\p{L}\p{M}]*(?:['’]\p{L}+)*|\*+|['’′](?!\p{L})|["”″]|°\s?[cf](?!\p{L})|°|&|\+/giu;
+  /£\s?\d+(?:\.\d+)?|[¼½¾⅓⅔⅛⅜⅝⅞]|\d+\/\d+|\d{1,2}:\d{2}(?!\d)|\d{1,3}(?:,\d{3})+|\d*\.\d+|\d+(?:st|nd|rd|th)(?![\p{L}\p{N}])|f[\s-]?(?:1|one)(?:['’]?s)?(?![\p{L}\p{N}./:])|\d+|\p{L}[\p{L}\p{M}]*(?:['’]\p{L}+)*\*+\p{L}*|\p{L}[\p{L}\p{M}]*(?:['’]\p{L}+)*|\*+|['’′](?!\p{L})|["”″]|°\s?[cf](?!\p{L})|°|&|\+|(?<![\p{L}\p{N}.])[-−](?=\d)/giu;
 
 const SWEARING = "***";
 
@@ -42,10 +43,21 @@ export function tokenise(line: string): Token[] {
     const from = match.index;
     const to = from + match[0].length;
     for (const word of spell(match[0].toLowerCase(), tokens.at(-1), from)) {
-      tokens.push({ word, from, to });
+      push(tokens, { word, from, to });
     }
   }
   return tokens;
+}
+
+/** Appends a token, or joins it to the one before where both have a short form. */
+function push(tokens: Token[], token: Token): void {
+  const before = tokens.at(-1);
+  const short = before && contracted(before.word, token.word);
+  if (before && short !== undefined) {
+    tokens[tokens.length - 1] = { word: short, from: before.from, to: token.to };
+  } else {
+    tokens.push(token);
+  }
 }
 
 const isNumeral = (token: Token | undefined, from: number): boolean =>
@@ -58,12 +70,13 @@ function spell(piece: string, before: Token | undefined, from: number): string[]
   if (/^\d{1,2}:\d{2}$/.test(piece)) return piece.split(":").map((part) => String(Number(part)));
   if (/^\d{1,3}(,\d{3})+$/.test(piece)) return [piece.replaceAll(",", "")];
   if (first in VULGAR_FRACTIONS) return [VULGAR_FRACTIONS[first] as string];
-  if (/^f[\s-]?(1|one)s?$/.test(piece)) return ["f1"];
+  if (/^f[\s-]?(1|one)(['’]?s)?$/.test(piece)) return ["f1"];
   if (piece.includes("*")) return [SWEARING];
   if (/^['’′]$/.test(piece)) return isNumeral(before, from) ? ["feet"] : [];
   if (/^["”″]$/.test(piece)) return isNumeral(before, from) ? ["inches"] : [];
   if (first === "°") return piece.length > 1 ? ["degrees", piece.at(-1) as string] : ["degrees"];
   if (piece === "&" || piece === "+") return ["and"];
+  if (piece === "-" || piece === "−") return ["minus"];
   return [piece.replace(/['’]/g, "")];
 }
 

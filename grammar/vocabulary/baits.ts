@@ -56,7 +56,7 @@ export const NAMED_KINDS: ReadonlyMap<string, string> = new Map([
 export const BAIT_QUALITIES: ReadonlySet<string> = new Set(
   (
     "red white bronze yellow green orange pink black brown purple fluoro natural dark light " +
-    "hard soft expander banded micro feed double single triple dead live chopped punched cubed " +
+    "hard soft expander banded micro double single triple dead live chopped punched cubed " +
     "jelly soaked cooked fresh dyed mini washed sinking floating slow krill fishmeal sweet " +
     "big large small little tiny half whole coloured flavoured sticky loose cold"
   ).split(" "),
