@@ -1,4 +1,7 @@
-/** A session as it follows from its events. */
+/**
+ * A session as it follows from its events (`fold.ts`). The lists of a session that is kept up to
+ * date go on growing: keep numbers from an old one, not its lists.
+ */
 import type { EntryStatement, Heard, LogEvent, Plan } from "./event.ts";
 
 /** The set-up in force; derived, so that correcting a change corrects every fish after it. */
