@@ -18,7 +18,7 @@ export function resolveCorrections(pieces: readonly Piece[]): Resolved {
     const piece = pieces[i] as Piece;
     const next = pieces[i + 1];
     if (isRepeated(piece, next)) continue;
-    const set = piece.stated.corrects !== undefined && next?.from === piece.to && newValues(next);
+    const set = next && announces(piece, next) && newValues(next);
     if (set && piece.stated.corrects !== undefined) {
       resolved.statements.push({ kind: "amend", of: piece.stated.corrects, set });
       resolved.doubts.push(...doubtsOf(next).filter((doubt) => !MOOT_DOUBTS.has(doubt)));
@@ -38,6 +38,11 @@ const isRepeated = (piece: Piece, next: Piece | undefined): boolean =>
   piece.stated.corrects !== undefined &&
   next?.stated.corrects !== undefined &&
   next.from === piece.to;
+
+const announces = ({ stated, to }: Piece, next: Piece): boolean =>
+  stated.corrects !== undefined &&
+  next.from === to &&
+  !(stated.mildly && next.stated.statements[0]?.kind === "loss");
 
 const doubtsOf = (piece: Piece): string[] => piece.stated.doubts ?? [];
 

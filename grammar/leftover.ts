@@ -14,6 +14,9 @@ export function leftOver(items: readonly Item[], taken: readonly Piece[]): Item[
   return over;
 }
 
+/** Whether words between two phrases may all be passed over. */
+export const isExcused = (gap: readonly Item[]): boolean => unexcused(gap, true, true).length === 0;
+
 /** A gap is excused whole: by what stands before it, after it, or split between the two. */
 function unexcused(gap: readonly Item[], isAfter: boolean, isBefore: boolean): readonly Item[] {
   const words = gap.map((item) => ("word" in item ? item.word : `<${item.slot}>`));

@@ -1,5 +1,6 @@
 /** Reads what was heard: the statements in it, the words left over, and a verdict. */
 import { resolveCorrections } from "./corrections.ts";
+import { joinPieces } from "./joining.ts";
 import { parseRightHandSide } from "./jsgf/syntax.ts";
 import { leftOver } from "./leftover.ts";
 import { buildMatcher } from "./match/compromise.ts";
@@ -59,7 +60,7 @@ export function createReader({ own, callWord }: ReaderOptions = {}): Reader {
 
   const readTokens = (heard: string, tokens: readonly Token[]): Reading => {
     const items = readItems(heard, tokens, vocabulary);
-    const pieces = cover(items, matcher, patterns);
+    const pieces = joinPieces(cover(items, matcher, patterns), items);
     const { statements, doubts, loose } = resolveCorrections(pieces);
     const taken = pieces.filter((piece) => !loose.includes(piece));
     const over = leftOver(items, taken);

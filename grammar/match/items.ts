@@ -50,7 +50,11 @@ type SlotReader = (
   words: readonly string[],
   i: number,
   vocabulary: Vocabulary,
+  heard: HeardWords,
 ) => Found | undefined;
+
+/** The words of tokens `from` to before `to`, as they stand in the line. */
+type HeardWords = (from: number, to: number) => string;
 
 /** At equal length the earlier one wins. */
 const READERS: readonly SlotReader[] = [
@@ -58,11 +62,11 @@ const READERS: readonly SlotReader[] = [
     const rig = nameAt(vocabulary.rigs, words, i);
     return rig && { slot: "own-rig", value: rig.id, next: rig.next };
   },
-  (words, i, vocabulary) => {
+  (words, i, vocabulary, heard) => {
     const bait = readBait(words, i, vocabulary);
     if (!bait) return undefined;
-    const { id, note, next } = bait;
-    return { slot: "bait", value: note === undefined ? { id } : { id, note }, next };
+    const note = `${heard(i, bait.nameFrom)} ${bait.kind ?? ""}`.trim();
+    return { slot: "bait", value: { id: bait.id, ...(note !== "" && { note }) }, next: bait.next };
   },
   (words, i, vocabulary) => {
     const species = nameAt(vocabulary.species, words, i);
@@ -131,39 +135,37 @@ function readMisprintedNumber(words: readonly string[], i: number): Found | unde
 /** The row of items for a line; words that carry nothing are left out. */
 export function readItems(line: string, tokens: readonly Token[], vocabulary: Vocabulary): Item[] {
   const words = tokens.map((token) => token.word);
+  const heard: HeardWords = (from, to) =>
+    line.slice(tokens[from]?.from, tokens[to - 1]?.to ?? 0).toLowerCase();
+
+  const longest = (i: number): Found | undefined => {
+    let best: Found | undefined;
+    for (const read of READERS) {
+      const found = read(words, i, vocabulary, heard);
+      if (found && (!best || found.next > best.next)) best = found;
+    }
+    return best;
+  };
+
+  const slotAt = (i: number): Found | undefined => {
+    const text = readFreeText(line, tokens, i);
+    if (text) return { slot: "text", value: text.text, next: text.next };
+    const isNumberOne = words[i] === "one" && longest(i + 1)?.slot === "number";
+    return longest(i) ?? (isNumberOne ? { slot: "number", value: 1, next: i + 1 } : undefined);
+  };
+
   const items: Item[] = [];
   for (let i = 0; i < words.length; ) {
-    const found = readSlot(line, tokens, words, i, vocabulary);
+    const found = slotAt(i);
     if (found) {
       const { next, ...slot } = found;
       items.push({ ...slot, from: i, to: next });
-      i = next;
-    } else {
-      const word = words[i] as string;
-      if (!isEmpty(words, i, items.length === 0)) items.push({ word, from: i, to: i + 1 });
-      i += 1;
+    } else if (!isEmpty(words, i, items.length === 0)) {
+      items.push({ word: words[i] as string, from: i, to: i + 1 });
     }
+    i = found?.next ?? i + 1;
   }
   return items;
-}
-
-function readSlot(
-  line: string,
-  tokens: readonly Token[],
-  words: readonly string[],
-  i: number,
-  vocabulary: Vocabulary,
-): Found | undefined {
-  const text = readFreeText(line, tokens, i);
-  if (text) return { slot: "text", value: text.text, next: text.next };
-  const found = longest(words, i, vocabulary);
-  if (found || !isNumberOne(words, i, vocabulary)) return found;
-  return { slot: "number", value: 1, next: i + 1 };
-}
-
-/** "one" before another number is a number ("one eight"); elsewhere it is a word like "it". */
-function isNumberOne(words: readonly string[], i: number, vocabulary: Vocabulary): boolean {
-  return words[i] === "one" && longest(words, i + 1, vocabulary)?.slot === "number";
 }
 
 /** "so" opens a line or joins two statements, but not in "so far" and "or so". */
@@ -171,13 +173,4 @@ function isEmpty(words: readonly string[], i: number, opens: boolean): boolean {
   const word = words[i] as string;
   const joins = word === "so" && words[i + 1] !== "far" && words[i - 1] !== "or";
   return isFiller(word) || joins || (opens && isOpener(word));
-}
-
-function longest(words: readonly string[], i: number, vocabulary: Vocabulary): Found | undefined {
-  let best: Found | undefined;
-  for (const read of READERS) {
-    const found = read(words, i, vocabulary);
-    if (found && (!best || found.next > best.next)) best = found;
-  }
-  return best;
 }

@@ -12,6 +12,7 @@ export const correction: Phrase = {
   patterns: [
     "<fix>",
     "[no | sorry | actually | no sorry | correction] (<last>) (<been>) [about]",
+    "[no | sorry | actually] (last one | last fish | that last one | the last one | the last fish)",
     "[no | sorry | actually] [change | correct | make | amend | set | edit | fix | alter] (<numbered>) (<number> | one) [<been> | to | is] [to]",
     "[no | sorry | actually | it was] not [a | an | the] (<species> | <weight> | <length> | <bait> | <number> | fish)",
   ],
@@ -20,6 +21,7 @@ export const correction: Phrase = {
       { kind: "amend", of: "last", set: { weightG: 3 * LB, unit: { weight: "lb" } } },
     ],
     "last one was a tench": [{ kind: "amend", of: "last", set: { species: "tench" } }],
+    "last one, a skimmer": [{ kind: "amend", of: "last", set: { species: "skimmer" } }],
     "fish seven was forty-five centimetres": [
       { kind: "amend", of: 7, set: { lengthMm: 450, unit: { length: "cm" } } },
     ],
@@ -30,8 +32,9 @@ export const correction: Phrase = {
     const byNumber = / (fish|number|no) (<number>|one) /.test(said.words);
     const of = byNumber ? said.number() : undefined;
     if (of !== undefined && (!Number.isInteger(of) || of < 1)) return undefined;
+    const mildly = said.words === " no " ? (true as const) : undefined;
     const negates = said.says("not") ? (true as const) : undefined;
-    return { statements: [], corrects: of ?? "last", ...given({ negates }) };
+    return { statements: [], corrects: of ?? "last", ...given({ negates, mildly }) };
   },
 };
 

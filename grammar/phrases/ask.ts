@@ -27,7 +27,7 @@ const total = ask(
 const count = ask(
   "count",
   [
-    `how many [fish | <species>] [have i | have we] (got | had | caught | landed | have i had | have i got | have i caught | have i landed | i got | i had) [${SO_FAR}]`,
+    `how many [fish | <species>] [have i | have we | i've | we've] (got | had | caught | landed | have i had | have i got | have i caught | have i landed | i got | i had) [${SO_FAR}]`,
     `how many [fish] (is that | am i on | so far | i got | is it | does that make | am i up to | now | do i have | in the net) [${SO_FAR}]`,
     `[${WHATS}] [my | the] (fish count | count | number of fish | how many fish | tally of fish | fish total | catch count | how many | fish tally) [${SO_FAR}]`,
   ],
@@ -75,7 +75,7 @@ const best = (
     what,
     [
       `[${WHATS} | what's been | which is | which's | what has been] [the | my] (best | top | most productive) (${noun}) [so far | today | at the moment | now | been | for weight]`,
-      `(which | what | which's | what's the) (${noun} | ${nouns}) [is | has been | is the | are | has | have] (best | working | working best | catching most | doing best | been best | catching best | the best | catching | been the best | most productive | producing | caught most | caught best | better | catching the most | caught the most | fishing best | done best | worked best | doing the best | producing most | been working | been working best) [so far | today | at the moment | now]`,
+      `(which | what | which's | what's the) (${noun} | ${nouns}) [is | has been | is the | are | has | have] (best | working | working best | catching most | doing best | been best | catching best | the best | catching | been the best | most productive | producing | caught most | caught best | better | catching the most | producing the most | producing the most fish | catching the most fish | catching most fish | caught the most fish | caught the most | fishing best | done best | worked best | doing the best | producing most | been working | been working best) [so far | today | at the moment | now]`,
       `(which | what) (${noun}) (${am})`,
     ],
     [saidBest, saidWhich, saidMost],

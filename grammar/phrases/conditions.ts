@@ -93,7 +93,7 @@ export const wind: Phrase = {
     `(${WIND} | it's) [now | just] [gone | swung | turned | gone round | come round | blowing | coming | moved round | changed | backed | veered] [round | around] [to | from | in | into] [the | a] (${alternatives(QUARTERS)}) [now | wind]`,
     `[a | it's | there's a bit of a | a bit of a | there's | got a | very | it's a | now a | nice] (${alternatives(WIND_KINDS)}) (wind | breeze | breeze on it) [now | again | at all]`,
     `[a | it's | it's a | now a | got a | cold | light | strong] (${alternatives(QUARTERS)}) (wind | breeze) [now]`,
-    "(flat calm | dead calm | it's gone calm | gone calm | it's calm | gone flat calm | it's flat calm | wind free | it's dead calm | calm now | no wind | not a breath of wind) [now]",
+    "(very still | gone still | it's still | still now | it's gone still | flat calm | dead calm | it's gone calm | gone calm | it's calm | gone flat calm | it's flat calm | wind free | it's dead calm | calm now | no wind | not a breath of wind) [now]",
     "(getting windy | it's getting windy | it's windy | windy | getting breezy | it's breezy | blowing a gale | it's blowing a gale | it's blowing | getting gusty | gusty | it's got windy | gone windy)",
   ],
   examples: {
@@ -108,7 +108,7 @@ export const wind: Phrase = {
     const kept =
       keptWord(said, QUARTERS) ??
       (said.says("windy", "breezy") ? "rising" : undefined) ??
-      (said.says("calm", "wind free", "not a breath of wind") ? "calm" : undefined) ??
+      (said.says("calm", "still", "wind free", "not a breath of wind") ? "calm" : undefined) ??
       keptWord(said, WIND_MOVES) ??
       keptWord(said, WIND_KINDS);
     return kept === undefined ? undefined : sure(conditions({ wind: kept }));

@@ -119,6 +119,7 @@ export const fedMeasure: Phrase = {
     `[fed | feeding | put | put in | fired in | another | and | firing | fired | putting] [a | another | one | one more] [<number> | <count> | a few | a couple] [more | big | small | full] (${PULL}) [of] [<bait> | feed] [${GOING}]`,
     `[fed | feeding | put | put in | threw in | another | and | putting | balled in] [a | another | one | one more] [<number> | <count> | a few | a couple] [more | big | small | full | good] (${HANDFUL}) [of] [<bait> | feed] [${GOING}]`,
     `[some | a few | few | bit of | a bit of | more | a bit more | a little | a little bit of | little bit of | another] (${WHAT}) (${GOING})`,
+    `[using | with] the (catapult | catty | pot | toss pot | cup) (with | for | to feed | feeding) [${SOME}] <bait>`,
     `<bait> (with the catapult | with the catty | by catapult | by hand | in the pot | with the pot)`,
   ],
   examples: {
@@ -126,6 +127,7 @@ export const fedMeasure: Phrase = {
     "three pouches of maggots": [{ kind: "feed", times: 3, bait: "maggot", how: "catapult" }],
     "two balls of groundbait in": [{ kind: "feed", times: 2, bait: "groundbait", how: "hand" }],
     "bit of hemp in": [{ kind: "feed", bait: "hemp" }],
+    "using the catapult for some maggots": [{ kind: "feed", bait: "maggot", how: "catapult" }],
     "pellets with the catty": [{ kind: "feed", bait: "pellet", how: "catapult" }],
   },
   states: (said) =>

@@ -27,6 +27,7 @@ const wordsOf = (rule: string): ReadonlySet<string> =>
 
 const ABOUT = wordsOf("about");
 const ROUGHLY = wordsOf("roughly");
+const QUALITY = wordsOf("quality");
 /** "five roach for a pound": the weight is all of theirs together. */
 const SHARED = ["for", "between them", "for the lot", "altogether", "in total"];
 
@@ -42,6 +43,11 @@ export function readFishes(items: readonly Item[]): FishesRead {
     return next;
   };
   const named = items.findIndex(namesFish);
+  /** "two roach, three perch": a number right before a fish begins one. */
+  const countFish = (count: number, index: number) => {
+    const begins = index > named && countsNext(items, index);
+    draftFor((d) => d.count !== undefined || (begins && d.species !== undefined)).count = count;
+  };
 
   items.forEach((item, index) => {
     if ("word" in item) return;
@@ -57,7 +63,7 @@ export function readFishes(items: readonly Item[]): FishesRead {
       );
     if (item.slot === "count") draftFor((d) => d.count !== undefined).count = item.value;
     if (item.slot === "number") {
-      if (isCount(items, index, named)) draftFor((d) => d.count !== undefined).count = item.value;
+      if (isCount(items, index, named)) countFish(item.value, index);
       else (drafts.at(-1) as Draft).numbers.push(item.value);
     }
   });
@@ -86,7 +92,18 @@ function isCount(items: readonly Item[], index: number, named: number): boolean 
   const paired = neighbours.some((other) => other && "slot" in other && other.slot === "number");
   const before = index < named;
   const ofThem = nextWord(items, index) === "of";
-  return (before || ofThem) && !paired && Number.isInteger(item.value) && item.value > 0;
+  return (
+    (before || ofThem || countsNext(items, index)) &&
+    !paired &&
+    Number.isInteger(item.value) &&
+    item.value > 0
+  );
+}
+
+/** Whether the number stands right before a named fish, with no more than its qualities between. */
+function countsNext(items: readonly Item[], index: number): boolean {
+  const next = items.slice(index + 1).find((item) => "slot" in item || !QUALITY.has(item.word));
+  return next !== undefined && "slot" in next && next.slot === "species";
 }
 
 function nextWord(items: readonly Item[], index: number): string | undefined {

@@ -7,16 +7,18 @@ type Cause = StatementOf<"loss">["cause"];
 const THE_FISH =
   "one | it | him | that | a fish | that one | that fish | another | another one | another fish | the fish | a good one | a good fish | a big one | a big fish | a nice one | a decent one | a decent fish | a <species> | an <species> | another <species> | that <species> | <species> | a big <species> | a good <species> | a nice <species> | a decent <species> | the <species> | one <species> | a small <species> | a better one | a better fish | a lump";
 const FOUL =
-  "a foul hooked one | a foul hooked fish | a foul hooker | another foul hooker | another foul hooked one | foul hooker | foul hooked one | foul hooked fish | the foul hooked one | a foul hooked <species> | another foul hooked <species> | foul hooked <species> | a foul one | a foul hook up | a fouler";
+  "that was a foul hooker | it was a foul hooker | that was a foul hooked one | that was foul hooked | a foul hooked one | a foul hooked fish | a foul hooker | another foul hooker | another foul hooked one | foul hooker | foul hooked one | foul hooked fish | the foul hooked one | a foul hooked <species> | another foul hooked <species> | foul hooked <species> | a foul one | a foul hook up | a fouler";
 const OFF =
   "came off | come off | comes off | coming off | fell off | dropped off | got off | gone | off | lost | shed the hook | threw the hook | slipped the hook | slipped off | came adrift | come adrift | coming adrift | shook the hook | shook off | bumped off | dropped | away | got away | gone off";
 const AT_NET =
-  "at the net | on the net | as i was netting it | as i was netting him | netting it | when i was netting it | going to the net | right at the net | by the net | over the net | just at the net | at net | netting it | netting him | as i netted it | just short of the net | at the landing net";
+  "halfway in | half way in | on the way in | on the way back | shipping back | on the top kit | at the top kit | under the pole tip | near the net | at the net | on the net | as i was netting it | as i was netting him | netting it | when i was netting it | going to the net | right at the net | by the net | over the net | just at the net | at net | netting it | netting him | as i netted it | just short of the net | at the landing net";
 const BROKE =
   "snapped | broke | broken | smashed | cut | parted | gone | has gone | went | bust | snapped off | has snapped | has broken";
 
-const lossOf = (cause: Cause, said: Said) =>
-  sure({ kind: "loss", cause, ...given({ species: said.first("species") }) });
+const lossOf = (cause: Cause, said: Said) => ({
+  ...sure({ kind: "loss", cause, ...given({ species: said.first("species") }) }),
+  ...(said.says("another", "one", "two") && { isAnother: true as const }),
+});
 
 const lostCause = (said: Said): Cause => {
   if (said.says("foul", "fowl", "fouler")) return "foul";
@@ -26,8 +28,8 @@ const lostCause = (said: Said): Cause => {
 export const lost: Phrase = {
   id: "lost",
   patterns: [
-    `[i've | i] (lost | bumped | dropped | dropped off | shed | missed out on) (${THE_FISH}) [off] [foul hooked | it was foul hooked | was foul hooked | ${AT_NET}]`,
-    `(lost | bumped off | come off | came off | fell off | dropped off | it's gone | he's gone) [${AT_NET} | on me]`,
+    `[i've | i] (lost | bumped | dropped | dropped off | shed | missed out on) (${THE_FISH}) [off] [foul hooked | it was foul hooked | was foul hooked | that was foul hooked | which was foul hooked | ${AT_NET}]`,
+    `(lost | bumped off | come off | came off | fell off | dropped off | off | it's gone | he's gone) [${AT_NET} | on me]`,
     `(it's | he's | it | he | it's just | that's | that one | that one's | fish | the fish | one | another one | she's) (${OFF}) [${AT_NET} | on me]`,
     `[a | another | the | that | one | big] <species> (${OFF}) [${AT_NET} | on me]`,
     "it's gone lost it",
@@ -48,7 +50,7 @@ export const lostFoul: Phrase = {
   id: "lost-foul",
   patterns: [
     `[i've] (lost | bumped | dropped) (${FOUL})`,
-    `(${FOUL} | foul hooked | foul hooked a <species>) [and] (lost it | lost him | lost | ${OFF})`,
+    `(${FOUL} | foul hooked | foul hooked a <species>) [and] (lost it | lost him | lost | it's come off | it came off | he's come off | it's gone | it come off | it's off | ${OFF})`,
     `[the] hook [has] pulled out of (${FOUL})`,
   ],
   examples: {
@@ -62,7 +64,7 @@ export const lostFoul: Phrase = {
 export const hookPulled: Phrase = {
   id: "hook-pulled",
   patterns: [
-    `[lost (${THE_FISH}) [to] | another | a | <species>] (hook | the hook | the hook's | hook's | a hook) (pulled | pull | pulls | pulled out | pull out | come out | came out | slipped) [on me | on it | on that one | on that | on him | of it | of him | on (${THE_FISH}) | of (${THE_FISH})] [<species>]`,
+    `[lost (${THE_FISH}) [to] | another | a | <species>] (hook | the hook | the hook's | the hook has | hook has | hook's | a hook) (pulled | pull | pulls | pulled out | pull out | come out | came out | slipped) [on me | on it | on that one | on that | on him | of it | of him | on (${THE_FISH}) | of (${THE_FISH})] [<species>]`,
     `[<species> | it's | just] pulled out [of it | of him | of that | of that one | of one | of (${THE_FISH}) | on me]`,
     `[lost (${THE_FISH})] pulled [the hook] out of (it | him | ${THE_FISH})`,
   ],
@@ -78,7 +80,7 @@ export const hookPulled: Phrase = {
 const LINE =
   "line | the line | line's | hooklength | the hooklength | hooklength's | hook length | the hook length | hook length's | rig | the rig | bottom | the bottom | hook link | hooklink | the hooklink";
 const ME =
-  "me | me off | me up | off | on me | on a fish | the hooklength | the hook length | the line | the rig | the hooklink | on the strike | it";
+  "me | me off | me up | off | on me | on a fish | the hooklength | the hook length | the line | the rig | the hooklink | on the strike | it | my line | my hooklength | my rig | my hook length | him";
 
 export const snapped: Phrase = {
   id: "snapped",

@@ -9,6 +9,10 @@ export interface Stated {
   doubts?: string[];
   /** The words announce that what follows corrects this entry. */
   corrects?: Target;
+  /** So slight an announcement ("no") that a lost fish after it is news, not a correction. */
+  mildly?: true;
+  /** Says outright that it is one more: "lost another". */
+  isAnother?: true;
   /** Says only what it was not: "not a bream". */
   negates?: true;
   /** Said so briefly that it counts only as part of a correction. */

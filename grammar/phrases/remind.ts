@@ -21,6 +21,7 @@ export const nudge: Phrase = {
   patterns: [
     `(${NUDGE}) [for] every <duration> [<text>]`,
     `(${NUDGE}) [<text>] every <duration>`,
+    `(${NUDGE}) [for] every <number> [<text>]`,
     `every <duration> (${NUDGE}) [<text>]`,
     `(${NUDGE}) once <duration>`,
   ],
@@ -32,9 +33,11 @@ export const nudge: Phrase = {
     "every ten minutes remind me to check the depth": [
       { kind: "remind", everyMs: 10 * MINUTE_MS, about: "check the depth" },
     ],
+    "nudge me every ten": [{ kind: "remind", everyMs: 10 * MINUTE_MS }],
     "nudge me once a minute": [{ kind: "remind", everyMs: MINUTE_MS }],
   },
-  states: (said) => sure(remind(said.first("duration") ?? 0, what(said))),
+  states: (said) =>
+    sure(remind(said.first("duration") ?? (said.first("number") ?? 0) * MINUTE_MS, what(said))),
 };
 
 const NUDGES =

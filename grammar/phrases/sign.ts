@@ -24,8 +24,8 @@ export const bite = sign(
   "bite",
   [
     `[${HAD}] [${KIND}] (bite | bites | take) [on that | on that one | on the drop | straight away | on the float]`,
-    "(float's | float has | the float's | float | it's | the float | float is | that's) [just] (gone under | buried | gone down | went under | gone | been under | away | sailed away | dived | shot under | gone straight under | slid under | slid away)",
-    "(fish on | hooked one | hooked up | i'm in one | hooked a fish | got a fish on | fish hooked | hit one | connected)",
+    "(float's | float has | the float has | float is | the float's | float | it's | the float | float is | that's) [just] (gone under | buried | gone down | went under | gone | been under | away | sailed away | dived | shot under | gone straight under | slid under | slid away)",
+    "(fish on | hooked one | hooked up | i'm in one | hooked a fish | got a fish on | fish is on | fish hooked | hit one | connected)",
   ],
   ["bite", "got another little bite", "float's gone under", "fish on"],
 );
@@ -45,7 +45,7 @@ export const knock = sign(
   "knock",
   "knock",
   [
-    `[${HAD}] [${KIND}] (knock | knocks | tap | taps | twitch | twitches | pluck | plucks | nibble | nibbles | dip | dips | dink | tremble | indication | indications | touch | flicker | lift) [on the float | on it | on that | on the bait | there again]`,
+    `[${HAD}] [${KIND}] [${KIND}] (knock | knocks | tap | taps | twitch | twitches | pluck | plucks | nibble | nibbles | dip | dips | dink | tremble | indication | indications | touch | flicker | lift) [on the float | on it | on that | on the bait | there again]`,
     "[the] (float's | float | it's | float just | something's) [just] (dipped | knocked | twitched | moved | trembled | bobbed | wobbled | dipping | twitching | bobbing | moving | dotted | knocking it | plucking at it | knocking at it | lifted)",
   ],
   ["little knock", "float's dipped"],

@@ -92,10 +92,12 @@ function readArticled<U>(
   const unit = unitAt(words, at, units);
   if (!unit || unit.size === 1) return undefined;
   const measure = withHalf(words, 1, unit, at + 1);
-  return articled || STANDS_BARE.has(words[at] ?? "") || measure.next > at + 1
-    ? measure
-    : undefined;
+  const bare = STANDS_BARE.has(words[at] ?? "") || COMPARED.has(words[at + 1] ?? "");
+  return articled || bare || measure.next > at + 1 ? measure : undefined;
 }
+
+/** "foot shallower", "metre further out". */
+const COMPARED = new Set("shallower deeper further closer nearer longer shorter out".split(" "));
 
 /** "pound perch", "kilo carp". */
 const STANDS_BARE = new Set(["pound", "kilo", "ounce", "pounder"]);
@@ -121,12 +123,16 @@ function readHundredless<U>(
 
 const isDigit = (value: number): boolean => Number.isInteger(value) && value > 0 && value < 10;
 
+/** In "the last one to two pounds" the one is no number. */
+const POINTED_OUT = new Set(["last", "that", "this", "the"]);
+
 /** "two to three pounds", "two or three pounds". */
 function readRange<U>(
   words: readonly string[],
   i: number,
   units: ReadonlyMap<string, UnitWord<U>>,
 ): Measure<U> | undefined {
+  if (words[i] === "one" && POINTED_OUT.has(words[i - 1] ?? "")) return undefined;
   const low = readNumber(words, i);
   if (!low || low.fraction || (words[low.next] !== "to" && words[low.next] !== "or")) {
     return undefined;

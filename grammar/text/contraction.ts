@@ -3,9 +3,7 @@
  * Only after words that no pattern keeps apart from their verb.
  */
 const SUBJECTS: ReadonlySet<string> = new Set(
-  "it that there he she sun rain wind breeze sky hook float line hooklength mist fog cloud".split(
-    " ",
-  ),
+  "it that there he she sun rain wind breeze mist fog".split(" "),
 );
 
 /** The short form of two neighbouring words, if they have one. */

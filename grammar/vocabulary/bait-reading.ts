@@ -1,12 +1,14 @@
 /** A bait with what is said of its size and colour: "red six mil pellet", "double maggot". */
 import { readNumber } from "../quantity/number.ts";
 import { BAIT_QUALITIES, NAMED_KINDS } from "./baits.ts";
-import { nameAt, type Vocabulary } from "./vocabulary.ts";
+import { type Name, nameAt, type Vocabulary } from "./vocabulary.ts";
 
 export interface BaitRead {
   id: string;
-  /** Size and colour as said. */
-  note?: string;
+  /** Index of the first word of the name itself; size and colour stand before it. */
+  nameFrom: number;
+  /** The kind that the name carries with it ("micros"). */
+  kind?: string;
   next: number;
 }
 
@@ -22,7 +24,7 @@ export function readBait(
   let at = i;
   for (let taken = 0; taken < MOST_QUALITIES; taken += 1) {
     const bait = nameAt(vocabulary.baits, words, at);
-    if (bait) return withNote(words, i, at, bait.id, bait.next);
+    if (bait) return withKind(words, at, bait);
     const next = readQuality(words, at);
     if (next === undefined) return undefined;
     at = next;
@@ -30,16 +32,9 @@ export function readBait(
   return undefined;
 }
 
-function withNote(
-  words: readonly string[],
-  from: number,
-  nameFrom: number,
-  id: string,
-  next: number,
-): BaitRead {
+function withKind(words: readonly string[], nameFrom: number, { id, next }: Name): BaitRead {
   const kind = NAMED_KINDS.get(words[nameFrom] ?? "");
-  const note = [...words.slice(from, nameFrom), ...(kind ? [kind] : [])].join(" ");
-  return note === "" ? { id, next } : { id, note, next };
+  return kind === undefined ? { id, nameFrom, next } : { id, nameFrom, kind, next };
 }
 
 /** A colour or kind word, or a size in millimetres. */
