@@ -39,10 +39,3 @@ export const mean = (values: readonly number[]): number =>
 
 export const sum = (values: readonly number[]): number =>
   values.reduce((total, value) => total + value, 0);
-
-/** The unbiased variance; 0 for fewer than two values. */
-export function variance(values: readonly number[]): number {
-  if (values.length < 2) return 0;
-  const middle = mean(values);
-  return sum(values.map((value) => (value - middle) ** 2)) / (values.length - 1);
-}

@@ -1,10 +1,10 @@
 /** A weight for every fish: as said, else from its length, else from the fish like it. */
 import type { Entry } from "../../log/session.ts";
-import { mean, variance } from "../estimate.ts";
 import { groupBy } from "../group.ts";
 import type { Measured } from "../size/fit.ts";
 import { relationOf } from "../size/species.ts";
 import { conditionAfter, workOutWeight } from "../size/worked-out.ts";
+import { type Typical, typicalFish } from "./typical.ts";
 
 export interface FilledWeight {
   entry: Entry;
@@ -63,39 +63,31 @@ type Filler = (fish: Landed) => Pick<FilledWeight, "how" | "eachG" | "variance">
 function fillerFor(like: readonly Landed[], all: readonly Landed[]): Filler {
   const relation = relationOf(like[0]?.species);
   const shift = relation && conditionAfter(like.flatMap(pairOf), relation);
-  const typical = typicalOf(like) ?? typicalOf(all);
+  const typical = fillingOf(like) ?? fillingOf(all);
   return ({ weightG, lengthMm }) => {
     if (weightG !== undefined) return { how: "said", eachG: weightG, variance: 0 };
     if (lengthMm !== undefined && relation && shift) {
       const worked = workOutWeight(lengthMm, relation, shift);
       return { how: "length", eachG: worked.weightG, variance: worked.variance };
     }
-    return typical && { how: "mean", eachG: typical.mean, variance: typical.variance };
+    return typical && { how: "mean", eachG: typical.meanG, variance: typical.variance };
   };
 }
 
 const pairOf = ({ weightG, lengthMm }: Landed): Measured[] =>
   weightG === undefined || lengthMm === undefined ? [] : [{ weightG, lengthMm }];
 
-/** Before a second fish is weighed, weights are taken to spread by half their mean: our own choice. */
-const UNKNOWN_SPREAD = 0.5;
-
 /**
- * Mean weight of one fish and the variance of a further one about it; the unknown spread counts as
- * one fish more. The mean's own doubt is shared by all fish filled with it, so it is charged to
- * each as many times as there are fish to fill.
+ * A typical fish of those that were weighed. The doubt about its mean is shared by all fish filled
+ * with it, so it is charged to each as many times as there are fish to fill.
  */
-function typicalOf(fish: readonly Landed[]): { mean: number; variance: number } | undefined {
-  const said = fish.flatMap(({ weightG, count }) =>
-    weightG === undefined ? [] : (Array(count).fill(weightG) as number[]),
+function fillingOf(fish: readonly Landed[]): Typical | undefined {
+  const typical = typicalFish(
+    fish.flatMap(({ weightG, count }) =>
+      weightG === undefined ? [] : [{ count, eachG: weightG }],
+    ),
   );
-  if (said.length === 0) return undefined;
-  const middle = mean(said);
-  const single =
-    ((said.length - 1) * variance(said) + (UNKNOWN_SPREAD * middle) ** 2) / said.length;
-  const unsaid = fish.reduce(
-    (total, { weightG, count }) => total + (weightG === undefined ? count : 0),
-    0,
-  );
-  return { mean: middle, variance: single * (1 + unsaid / said.length) };
+  if (!typical) return undefined;
+  const all = fish.reduce((total, { count }) => total + count, 0);
+  return { ...typical, variance: (typical.variance * all) / typical.fish };
 }
