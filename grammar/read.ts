@@ -8,7 +8,8 @@ import { cover, type PatternEntry } from "./match/cover.ts";
 import { type Item, readItems } from "./match/items.ts";
 import { PHRASES } from "./phrases/index.ts";
 import { RULES } from "./phrases/rules.ts";
-import { repairs } from "./repair.ts";
+import { isQuantityWord } from "./quantity/words.ts";
+import { beliefIn, isSuspect, repairs } from "./repair.ts";
 import type { Statement } from "./statement.ts";
 import { type Token, tokenise } from "./text/tokens.ts";
 import { judge, type Verdict } from "./verdict.ts";
@@ -39,6 +40,8 @@ export interface Reader {
 }
 
 export const MOST_ALTERNATIVES = 5;
+/** In a line this short any word may be a misprint, also one that fits a phrase. */
+const FEW_TOKENS = 5;
 /** No one says more in one breath; a longer line is talk or noise. */
 const MOST_TOKENS = 80;
 
@@ -58,32 +61,52 @@ export function createReader({ own, callWord }: ReaderOptions = {}): Reader {
     inline,
   );
 
-  const readTokens = (heard: string, tokens: readonly Token[]): Reading => {
+  const readTokens = (heard: string, tokens: readonly Token[]): Attempt => {
     const items = readItems(heard, tokens, vocabulary);
     const pieces = joinPieces(cover(items, matcher, patterns), items);
     const { statements, doubts, loose } = resolveCorrections(pieces);
     const taken = pieces.filter((piece) => !loose.includes(piece));
     const over = leftOver(items, taken);
-    const judged = judge(statements, doubts, over);
-    return {
+    const reading = {
       heard,
-      ...judged,
-      leftover: over.flatMap((item) => wordsOf(item, tokens)),
+      ...judge(statements, doubts, over),
+      leftover: over.flatMap(({ from, to }) => tokens.slice(from, to).map(({ word }) => word)),
       phrases: taken.map(({ phrase, pattern }) => ({ id: phrase.id, pattern })),
     };
+    return { reading, over };
   };
 
   const readLine = (heard: string): Reading => {
     const tokens = afterCallWord(tokenise(heard), callWord);
     if (!tokens || tokens.length > MOST_TOKENS) return ignored(heard);
-    const plain = readTokens(heard, tokens);
-    if (plain.verdict === "log") return plain;
-    for (const repaired of repairs(tokens, vocabulary)) {
-      const reading = readTokens(heard, repaired);
-      if (rank(reading) < rank(plain) && reading.leftover.length === 0) return reading;
-    }
-    return plain;
+    const { reading: plain, over } = readTokens(heard, tokens);
+    if (plain.verdict === "log" || over.some(isHopeless)) return plain;
+    const sure = bestRepair(heard, tokens, indexesOf(over), plain);
+    if (sure.verdict !== "ignore" || tokens.length > FEW_TOKENS) return sure;
+    return bestRepair(heard, tokens, new Set(tokens.keys()), plain);
   };
+
+  /** A word that no pattern has and that is not printed for another: no repair can take it. */
+  const isHopeless = (item: Item): boolean =>
+    "word" in item &&
+    !matcher.knows(item.word) &&
+    !isQuantityWord(item.word) &&
+    !isSuspect(item.word);
+
+  /** The best reading of the line with misprints put right, or `plain` if none is better. */
+  const bestRepair = (
+    heard: string,
+    tokens: readonly Token[],
+    over: ReadonlySet<number>,
+    plain: Reading,
+  ): Reading =>
+    repairs(tokens, over).reduce((best, repair) => {
+      const { reading } = readTokens(heard, repair.tokens);
+      const belief = beliefIn(reading.statements, repair, tokens);
+      if (reading.leftover.length > 0 || belief === "none") return best;
+      const judged = belief === "sure" ? reading : doubted(reading);
+      return rank(judged) < rank(best) ? judged : best;
+    }, plain);
 
   return {
     read(alternatives) {
@@ -95,6 +118,11 @@ export function createReader({ own, callWord }: ReaderOptions = {}): Reader {
     },
   };
 }
+
+const doubted = (reading: Reading): Reading =>
+  reading.verdict === "log"
+    ? { ...reading, verdict: "check", doubts: ["a word may have been misheard"] }
+    : reading;
 
 const RANKS: Readonly<Record<Verdict, number>> = { log: 0, check: 1, ignore: 2 };
 
@@ -109,8 +137,13 @@ const ignored = (heard: string): Reading => ({
   phrases: [],
 });
 
-const wordsOf = (item: Item, tokens: readonly Token[]): string[] =>
-  tokens.slice(item.from, item.to).map((token) => token.word);
+interface Attempt {
+  reading: Reading;
+  over: readonly Item[];
+}
+
+const indexesOf = (items: readonly Item[]): ReadonlySet<number> =>
+  new Set(items.flatMap(({ from, to }) => Array.from({ length: to - from }, (_, k) => from + k)));
 
 /** What follows the call word; undefined where it is wanted and was not said. */
 function afterCallWord(tokens: Token[], callWord: string | undefined): Token[] | undefined {

@@ -26,6 +26,8 @@ export interface Stretch {
 export interface Matcher {
   /** Every stretch of the row that a pattern matches; in no order, overlaps included. */
   find(row: readonly string[]): Stretch[];
+  /** Whether any pattern has the word. */
+  knows(word: string): boolean;
 }
 
 interface SweepFind {
@@ -46,7 +48,9 @@ export function buildMatcher(
     sources.flatMap(({ id, tree }) => matchStrings(tree, inline).map((match) => ({ id, match }))),
   );
   const net = nlp.buildNet(nets as unknown as Parameters<typeof nlp.buildNet>[0]);
+  const words = new Set(nets.flatMap(({ match }) => match.match(/[a-z0-9]+/g) ?? []));
   return {
+    knows: (word) => words.has(encode(word)),
     find(row) {
       if (row.length === 0) return [];
       const view = nlp.tokenize(row.map(encode).join(" ")) as unknown as SweepView;

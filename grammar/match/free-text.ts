@@ -21,9 +21,12 @@ export function readFreeText(
   return noteText(line, tokens, i) ?? nudgeText(line, tokens, i);
 }
 
+/** "knote" is how some recognisers print it. */
+const NOTING = new Set(["note", "notes", "knote"]);
+
 function noteText(line: string, tokens: readonly Token[], i: number): FreeText | undefined {
   const trigger = tokens[i - 1]?.word;
-  if (trigger !== "note" && trigger !== "notes") return undefined;
+  if (!NOTING.has(trigger ?? "")) return undefined;
   const start = tokens[i]?.word === "that" && i + 1 < tokens.length ? i + 1 : i;
   if (tokens[start]?.word === "of") return undefined;
   return slice(line, tokens, start, tokens.length);

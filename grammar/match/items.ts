@@ -53,7 +53,7 @@ type SlotReader = (
   heard: HeardWords,
 ) => Found | undefined;
 
-/** The words of tokens `from` to before `to`, as they stand in the line. */
+/** The words of tokens `from` to before `to`, spaced as in the line. */
 type HeardWords = (from: number, to: number) => string;
 
 /** At equal length the earlier one wins. */
@@ -135,8 +135,12 @@ function readMisprintedNumber(words: readonly string[], i: number): Found | unde
 /** The row of items for a line; words that carry nothing are left out. */
 export function readItems(line: string, tokens: readonly Token[], vocabulary: Vocabulary): Item[] {
   const words = tokens.map((token) => token.word);
+  /** "4mm" was printed without a space, so it is kept without one. */
   const heard: HeardWords = (from, to) =>
-    line.slice(tokens[from]?.from, tokens[to - 1]?.to ?? 0).toLowerCase();
+    tokens.slice(from, to).reduce((text, { word, from: start }, k) => {
+      const isJoined = k === 0 || tokens[from + k - 1]?.to === start;
+      return text + (isJoined ? "" : " ") + word;
+    }, "");
 
   const longest = (i: number): Found | undefined => {
     let best: Found | undefined;

@@ -4,7 +4,7 @@
  */
 export const RULES: Readonly<Record<string, string>> = {
   caught:
-    "got | got me | had | have | i've got | i've had | i've just had | i have | caught | i've caught | landed | i've landed | netted | banked | swung in | that one's | that one was | they're | these are | that's | that is | there's | here's | it's | this is | this one's | with | of | plus | we've got | and got | and that's | in comes | bonus | in the net | on the bank | into the net | another one | and another | and another one",
+    "got | got me | had | i've got | i've had | i've just had | i have | caught | i've caught | landed | i've landed | netted | banked | swung in | that one's | that one was | they're | these are | that's | that is | there's | here's | it's | this is | this one's | with | of | plus | we've got | and got | and that's | in comes | bonus | in the net | on the bank | into the net | another one | and another | and another one",
   article: "a | an | another | the | some | one more | a few | few | my first | first",
   more: "more | other | of the | of them",
   quality:

@@ -174,5 +174,7 @@ function readCouple(words: readonly string[], i: number): NumberRead | undefined
 
 function readMisprinted(words: readonly string[], i: number): NumberRead | undefined {
   const value = homophone(words[i]);
-  return value === undefined ? undefined : { value, next: i + 1 };
+  if (value === undefined) return undefined;
+  const half = words[i + 1] === "and" ? readNumber(words, i + 2) : undefined;
+  return half?.fraction ? { value: value + half.value, next: half.next } : { value, next: i + 1 };
 }

@@ -33,7 +33,7 @@ const VULGAR_FRACTIONS: Readonly<Record<string, string>> = {
  * spelt, a word with its apostrophes, a word starred out, or a sign that stands for a unit.
  */
 const PIECE =
-  /£\s?\d+(?:\.\d+)?|[¼½¾⅓⅔⅛⅜⅝⅞]|\d+\/\d+|\d{1,2}:\d{2}(?!\d)|\d{1,3}(?:,\d{3})+|\d*\.\d+|\d+(?:st|nd|rd|th)(?![\p{L}\p{N}])|f[\s-]?(?:1|one)(?:['’]?s)?(?![\p{L}\p{N}./:])|\d+|\p{L}[\p{L}\p{M}]*(?:['’]\p{L}+)*\*+\p{L}*|\p{L}[\p{L}\p{M}]*(?:['’]\p{L}+)*|\*+|['’′](?!\p{L})|["”″]|°\s?[cf](?!\p{L})|°|&|\+|(?<![\p{L}\p{N}.])[-−](?=\d)/giu;
+  /£\s?\d+(?:\.\d+)?[¼½¾]?|[¼½¾⅓⅔⅛⅜⅝⅞]|\d+\/\d+|\d{1,2}:\d{2}(?!\d)|\d{1,3}(?:,\d{3})+|\d*\.\d+|\d+(?:st|nd|rd|th)(?![\p{L}\p{N}])|f[\s-]?(?:1|one)(?:['’]?s)?(?![\p{L}\p{N}./:])|\d+|\p{L}[\p{L}\p{M}]*(?:['’]\p{L}+)*\*+\p{L}*|\p{L}[\p{L}\p{M}]*(?:['’]\p{L}+)*|\*+|['’′](?!\p{L})|["”″]|°\s?[cf](?!\p{L})|°|&|\+|(?<![\p{L}\p{N}.])[-−](?=\d)/giu;
 
 const SWEARING = "***";
 
@@ -82,6 +82,8 @@ function spell(piece: string, before: Token | undefined, from: number): string[]
 
 /** "two pound eight" is printed "£2.08" or "£2 8"; pence below sixteen are the ounces. */
 function spellMoney(amount: string): string[] {
+  const fraction = VULGAR_FRACTIONS[amount.at(-1) ?? ""];
+  if (fraction !== undefined) return [amount.slice(0, -1), fraction, "pounds"];
   const [pounds = "", pence] = amount.split(".");
   if (pence === undefined) return [pounds, "pounds"];
   return /^0\d$|^1[0-5]$/.test(pence)
