@@ -18,10 +18,19 @@ interface Cut {
   entries: Entry[];
 }
 
-const sameSetUp = (one: SetUp, other: SetUp): boolean => {
-  const keys = new Set([...Object.keys(one), ...Object.keys(other)]) as Set<keyof SetUp>;
-  return [...keys].every((key) => one[key] === other[key]);
-};
+/** Written as a record, so that a field added to the set-up cannot be forgotten here. */
+const FIELDS = Object.keys({
+  rig: true,
+  depthMm: true,
+  distanceMm: true,
+  hook: true,
+  bait: true,
+  baitNote: true,
+  lashMm: true,
+} satisfies Record<keyof SetUp, true>) as (keyof SetUp)[];
+
+const sameSetUp = (one: SetUp, other: SetUp): boolean =>
+  one === other || FIELDS.every((field) => one[field] === other[field]);
 
 /**
  * The spells of a session up to `now` (milliseconds since the epoch), in order of time. Further cuts
