@@ -12,7 +12,7 @@ export interface Repair {
   tokens: Token[];
   /** The replaced words, as printed. */
   replaced: string[];
-  /** How many of them no phrase had taken. */
+  /** How many telling words of them no phrase had taken. */
   gone: number;
 }
 
@@ -64,7 +64,7 @@ function extend(
   return {
     tokens: [...done, ...meant.map((word) => ({ word, from, to }))],
     replaced: [...replaced, printed.join(" ")],
-    gone: gone + printed.filter((_, k) => over.has(i + k)).length,
+    gone: gone + printed.filter((word, k) => over.has(i + k) && isTelling(word)).length,
   };
 }
 
@@ -100,15 +100,17 @@ export function beliefIn(
     (statement) => statement.kind !== "fish" || hasSize(statement),
   );
   if (!isMeasured) return "none";
-  const telling = tokens.filter(({ word }) => !isFiller(word) && !LITTLE.has(word)).length;
+  const telling = tokens.filter(({ word }) => isTelling(word)).length;
   if (telling - gone >= gone) return "sure";
   return tokens.length <= SHORT ? "doubtful" : "none";
 }
 
-const SHORT = 4;
+const SHORT = 5;
 
 /** Too common to vouch for anything. */
 const LITTLE: ReadonlySet<string> = new Set(["a", "an", "the", "got", "that", "its", "on", "in"]);
+
+const isTelling = (word: string): boolean => !isFiller(word) && !LITTLE.has(word);
 
 const hasSize = (fish: StatementOf<"fish">): boolean =>
   fish.weightG !== undefined || fish.lengthMm !== undefined || fish.count !== undefined;

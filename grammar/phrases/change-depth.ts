@@ -102,7 +102,7 @@ export const deeperOrShallower: Phrase = {
   id: "deeper-or-shallower",
   patterns: [
     "[<moved>] [a bit | a little | a touch | a little bit | slightly | a fraction | much | a tad] (shallower | deeper) [now | in the water]",
-    "(shallowed up | deepened up | shallowed off | shallowing up | deepening up | come up in the water | changed depth | changed the depth | depth changed | changing depth | gone up in the water | coming up in the water) [a bit | a touch | now | a little]",
+    "(set up changed | setup changed | changed set up | changed my set up | shallowed up | deepened up | shallowed off | shallowing up | deepening up | come up in the water | changed depth | changed the depth | depth changed | changing depth | gone up in the water | coming up in the water) [a bit | a touch | now | a little]",
   ],
   examples: {
     "a bit shallower": [{ kind: "change" }],

@@ -25,7 +25,7 @@ const alternatives = (words: Words): string => words.map(([, said]) => said).joi
 const WIND_MOVES: Words = [
   [
     "dropping",
-    "dropped | dropped off | dropping | dropping off | died down | died | dying down | died off | easing | easing off | eased | eased off | gone down | going down | calming down | calmed down | gone | less wind | backing off | drops | went down",
+    "dropping | dropped | dropped off | dropping | dropping off | died down | died | dying down | died off | easing | easing off | eased | eased off | gone down | going down | calming down | calmed down | gone | less wind | backing off | drops | went down",
   ],
   [
     "rising",
@@ -42,12 +42,17 @@ const WIND_MOVES: Words = [
   ],
   [
     "facing",
-    "in my face | into my face | in our faces | in my teeth | blowing into me | blowing in my face",
+    "facing | in my face | into my face | in our faces | in my teeth | blowing into me | blowing in my face",
   ],
   [
     "behind",
     "off my back | behind me | over my back | from behind | on my back | off the back | behind",
   ],
+  ["calm", "calm"],
+  ["light", "light"],
+  ["steady", "steady"],
+  ["cold", "cold"],
+  ["warm", "warm"],
   ["left to right", "left to right | from the left | off my left | off the left"],
   ["right to left", "right to left | from the right | off my right | off the right"],
   ["across", "across | side on | blowing across | across me"],
@@ -156,8 +161,8 @@ const SKY: Words = [
 export const sky: Phrase = {
   id: "sky",
   patterns: [
-    `(${alternatives(SKY.slice(0, 6))}) [now | again]`,
-    `(${alternatives(SKY.slice(6, 8))}) [now | again]`,
+    `[sky | sky is | sky's] (${alternatives(SKY.slice(0, 6))}) [now | again]`,
+    `[sky | sky is | sky's] (${alternatives(SKY.slice(6, 8))}) [now | again]`,
     `[sky | sky is | sky's] (${alternatives(SKY.slice(8))}) [now | again]`,
   ],
   examples: {

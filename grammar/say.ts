@@ -1,0 +1,125 @@
+/** Statements in English. Reading what is said gives the same statement back. */
+import { changeParts } from "./saying/change.ts";
+import { fishParts, sayName } from "./saying/fish.ts";
+import { sayDuration, sayNumber, sayTemperature, sayWeight } from "./saying/quantities.ts";
+import type { Amendable, Question, Statement, StatementOf } from "./statement.ts";
+
+export function say(statement: Statement): string {
+  switch (statement.kind) {
+    case "fish":
+      return sayFish(statement);
+    case "loss":
+      return sayLoss(statement);
+    case "sign":
+      return SIGNS[statement.sort];
+    case "drop":
+      return "rig's in";
+    case "feed":
+      return sayFeed(statement);
+    case "change":
+      return changeParts(statement).join(", ") || "set-up changed";
+    case "net":
+      return statement.number === undefined ? "new net" : `net ${statement.number}`;
+    case "conditions":
+      return sayConditions(statement);
+    case "note":
+      return `note, ${statement.text}`;
+    case "amend":
+      return sayAmend(statement);
+    case "withdraw":
+      return statement.of === "last" ? "scratch that" : `take out fish ${statement.of}`;
+    case "ask":
+      return QUESTIONS_SAID[statement.what];
+    case "session":
+      return ACTS[statement.act];
+    case "remind":
+      return sayRemind(statement);
+  }
+}
+
+const SIGNS = { bite: "bite", missed: "missed one", knock: "knock", liner: "liner" } as const;
+
+const ACTS = {
+  start: "start the session",
+  pause: "taking a break",
+  resume: "back on",
+  stop: "all out",
+} as const;
+
+const QUESTIONS_SAID: Readonly<Record<Question, string>> = {
+  total: "what have I got",
+  count: "how many fish have I got",
+  "last-fish": "how long since the last one",
+  rate: "what's my rate",
+  "best-depth": "which depth is best",
+  "best-rig": "which rig is best",
+  "best-bait": "which bait is best",
+  net: "how's the net",
+  pace: "what's my pace",
+  "time-left": "how long left",
+  "set-up": "what's my set-up",
+};
+
+function sayFish(fish: StatementOf<"fish">): string {
+  const named = fish.species !== undefined || fish.count !== undefined;
+  return [...(named ? [] : ["fish"]), ...fishParts(fish)].join(", ");
+}
+
+function sayLoss({ cause, species }: StatementOf<"loss">): string {
+  const name = species && sayName(species);
+  switch (cause) {
+    case "off":
+      return `lost ${name ?? "one"}`;
+    case "pulled":
+      return name ? `lost ${name}, hook pulled` : "hook pulled";
+    case "snapped":
+      return name ? `${name} snapped me` : "snapped me";
+    case "foul":
+      return `lost a foul hooked ${name ?? "one"}`;
+    case "net":
+      return `lost ${name ?? "one"} at the net`;
+  }
+}
+
+const FED = { pot: "potted in", catapult: "catapulted", hand: "threw in" } as const;
+
+function sayFeed({ times, amountG, bait, baitNote, how, unit }: StatementOf<"feed">): string {
+  const amount = amountG === undefined ? undefined : sayWeight(amountG, unit?.weight);
+  const name = bait && (baitNote ? `${baitNote} ${bait}` : bait);
+  const what = [amount, name].filter((part) => part !== undefined).join(" of ");
+  const verb = how === undefined ? "fed" : how === "hand" && !what ? "fed by hand" : FED[how];
+  return [verb, what, times && `${sayNumber(times)} times`].filter(Boolean).join(" ");
+}
+
+function sayConditions({ wind, sky, waterC, airC }: StatementOf<"conditions">): string {
+  return [
+    wind && `wind ${wind}`,
+    sky && `sky ${sky}`,
+    waterC !== undefined && `water ${sayTemperature(waterC)}`,
+    airC !== undefined && `air ${sayTemperature(airC)}`,
+  ]
+    .filter(Boolean)
+    .join(", ");
+}
+
+function sayAmend({ of, set }: StatementOf<"amend">): string {
+  return `${of === "last" ? "make that" : `fish ${of} was`} ${sayValues(set)}`;
+}
+
+/** The new values; a cause stands for a loss and a number for a net. */
+function sayValues(set: Amendable): string {
+  if (set.cause) return sayLoss({ kind: "loss", cause: set.cause, ...pick(set.species) });
+  if (set.number !== undefined) return `net ${set.number}`;
+  const about = set.approx && set.weightG === undefined && set.lengthMm === undefined;
+  const parts = [...fishParts(set), ...changeParts(set)];
+  return about ? ["about", ...parts].join(" ") : parts.join(", ");
+}
+
+const pick = (species: string | undefined) => (species === undefined ? {} : { species });
+
+function sayRemind({ everyMs, about }: StatementOf<"remind">): string {
+  if (everyMs === 0) return "stop nudging";
+  return about
+    ? `remind me to ${about} every ${sayDuration(everyMs)}`
+    : `nudge me every ${sayDuration(everyMs)}`;
+}
