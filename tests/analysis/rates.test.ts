@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import { gammaCdf } from "../../src/analysis/distributions/gamma.ts";
 import { catchRates } from "../../src/analysis/rates/catch-rates.ts";
 import { chancesBest } from "../../src/analysis/rates/chance-best.ts";
+import { compareRates } from "../../src/analysis/rates/compare.ts";
 import {
   chanceAbove,
   chanceFaster,
@@ -150,6 +151,35 @@ describe("two rates", () => {
     expect(oneSided).toMatchObject({ tells: false, upper: Number.POSITIVE_INFINITY });
     expect(oneSided.lower).toBeGreaterThan(1);
     expect(rateRatio({ count: 1, exposure: 1 }, { count: 1, exposure: 1 }).tells).toBe(false);
+  });
+});
+
+describe("two levels", () => {
+  test("a difference, told in three ways that agree", () => {
+    const { tells, ratio, p, chanceFaster } = compareRates(
+      { fish: 30, hours: 2 },
+      { fish: 10, hours: 2 },
+    );
+    expect(tells).toBe(true);
+    expect(ratio).toMatchObject({ tells: true, value: 3 });
+    expect(ratio.lower).toBeGreaterThan(1);
+    expect(p).toBeLessThan(0.01);
+    expect(chanceFaster).toBeGreaterThan(0.99);
+  });
+
+  test("two fish, or a level not fished, are too few to tell", () => {
+    expect(compareRates({ fish: 2, hours: 1 }, { fish: 0, hours: 1 })).toMatchObject({
+      tells: false,
+      p: 0.5,
+      chanceFaster: 0.5,
+      ratio: { tells: false },
+    });
+    expect(compareRates({ fish: 9, hours: 1 }, { fish: 0, hours: 0 })).toEqual({
+      tells: false,
+      p: 1,
+      chanceFaster: 0.5,
+      ratio: { tells: false, lower: 0, upper: Number.POSITIVE_INFINITY },
+    });
   });
 });
 

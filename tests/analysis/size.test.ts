@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { observed } from "../../src/analysis/distributions/normal-belief.ts";
+import { doubtfulFish } from "../../src/analysis/size/doubts.ts";
 import { fitRelation } from "../../src/analysis/size/fit.ts";
 import {
   condition,
@@ -17,6 +18,7 @@ import {
   workOutWeight,
 } from "../../src/analysis/size/worked-out.ts";
 import { bream, perch, type Row, roach } from "./fixtures/laengelmaevesi.ts";
+import { sessionOf } from "./fixtures/session.ts";
 
 const measured = (rows: readonly Row[]) =>
   rows.map(([weightG, , , tl]) => ({ weightG, lengthMm: tl * 10 }));
@@ -136,5 +138,16 @@ describe("worked out", () => {
     expect(isDoubtful({ weightG: 9000, lengthMm: 400 }, known("carp"))).toBe(true);
     expect(isDoubtful({ weightG: 100, lengthMm: 400 }, known("carp"))).toBe(true);
     for (const fish of measured(perch)) expect(isDoubtful(fish, known("perch"))).toBe(false);
+  });
+
+  test("in a session: only fish that state both, of a species with a relation", () => {
+    const session = sessionOf([
+      [1, { kind: "fish", species: "carp", weightG: 9000, lengthMm: 400 }],
+      [2, { kind: "fish", species: "carp", weightG: 1000, lengthMm: 400 }],
+      [3, { kind: "fish", species: "carp", weightG: 9000 }],
+      [4, { kind: "fish", species: "eel", weightG: 9000, lengthMm: 400 }],
+      [5, { kind: "drop" }],
+    ]);
+    expect(doubtfulFish(session.entries).map(({ fishNumber }) => fishNumber)).toEqual([1]);
   });
 });

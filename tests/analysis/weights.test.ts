@@ -7,7 +7,12 @@ import {
 } from "../../src/analysis/weights/bias.ts";
 import { type Load, loadsOf } from "../../src/analysis/weights/loads.ts";
 import { netRisk, netRisks } from "../../src/analysis/weights/nets.ts";
-import { chanceMassAbove, massEstimate, massOf } from "../../src/analysis/weights/total.ts";
+import {
+  chanceMassAbove,
+  massEstimate,
+  massOf,
+  totalOf,
+} from "../../src/analysis/weights/total.ts";
 import { typicalFish } from "../../src/analysis/weights/typical.ts";
 import type { EntryStatement } from "../../src/log/event.ts";
 import { emptySession, randomNumbers, sessionOf } from "./fixtures/session.ts";
@@ -126,30 +131,12 @@ describe("running total", () => {
   });
 
   test("a fish filled in widens the total", () => {
-    const said = massEstimate(
-      massOf(
-        loadsOf(
-          sessionOf([
-            [1, fish(500)],
-            [2, fish(500)],
-            [3, fish(500)],
-          ]),
-        ),
-        UNKNOWN_BIAS,
-      ),
-    );
-    const unsaid = massEstimate(
-      massOf(
-        loadsOf(
-          sessionOf([
-            [1, fish(500)],
-            [2, fish(500)],
-            [3, { kind: "fish" }],
-          ]),
-        ),
-        UNKNOWN_BIAS,
-      ),
-    );
+    const two = [
+      [1, fish(500)],
+      [2, fish(500)],
+    ] as const;
+    const said = totalOf(sessionOf([...two, [3, fish(500)]]), UNKNOWN_BIAS);
+    const unsaid = totalOf(sessionOf([...two, [3, { kind: "fish" }]]), UNKNOWN_BIAS);
     expect(said.tells && unsaid.tells && unsaid.value / said.value).toBeCloseTo(1, 9);
     expect(unsaid.upper - unsaid.lower).toBeGreaterThan(said.upper - said.lower);
   });

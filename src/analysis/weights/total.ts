@@ -1,4 +1,5 @@
 /** The weight of some nets by what was spoken, the angler's bias taken out, as an interval. */
+import type { Session } from "../../log/session.ts";
 import {
   type LogNormal,
   logNormalAbove,
@@ -7,7 +8,7 @@ import {
 } from "../distributions/lognormal.ts";
 import { type Estimate, estimate, LEVEL } from "../estimate.ts";
 import type { Bias } from "./bias.ts";
-import type { Load } from "./loads.ts";
+import { type Load, loadsOf } from "./loads.ts";
 
 /** A certain part, in grams, and one that is only believed; undefined where there is none. */
 export interface Mass {
@@ -59,6 +60,10 @@ export function massEstimate(
     upper: unknown === 0 ? certainG + limits.upper : Number.POSITIVE_INFINITY,
   });
 }
+
+/** The bag of a session in grams: what the live screen shows, and what "what have I got" is told. */
+export const totalOf = (session: Session, bias: Bias, level = LEVEL): Estimate =>
+  massEstimate(massOf(loadsOf(session), bias), level);
 
 /** Chance that the mass is above `bar` grams, as far as the known fish go. */
 export const chanceMassAbove = (bar: number, { certainG, believed }: Mass): number =>
