@@ -83,6 +83,9 @@ describe("bias", () => {
       { weighed: { 1: 1300, 3: 400 } },
     );
     expect(weighedNets([session, emptySession])).toEqual([{ spokenG: 1200, weighedG: 1300 }]);
+    for (const slip of [0, 130, 13_000]) {
+      expect(weighedNets([sessionOf([[1, fish(1200)]], { weighed: { 1: slip } })])).toEqual([]);
+    }
   });
 });
 

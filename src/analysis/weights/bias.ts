@@ -54,15 +54,17 @@ export function biasFrom(nets: readonly WeighedNet[], prior = UNKNOWN_BIAS): Bia
   };
 }
 
-/** The nets of some sessions that were both spoken of and weighed; empty ones teach nothing. */
+/** A net off by more than this factor is a slip of the finger or a fish never spoken of; our own choice. */
+const SLIP = 3;
+
+/**
+ * The nets of some sessions that were both spoken of and weighed. Empty ones and slips teach nothing.
+ */
 export const weighedNets = (sessions: readonly Session[]): WeighedNet[] =>
-  sessions
-    .flatMap(loadsOf)
-    .flatMap(({ spokenG, weighedG, unknown }) =>
-      weighedG !== undefined && weighedG > 0 && spokenG > 0 && unknown === 0
-        ? [{ spokenG, weighedG }]
-        : [],
-    );
+  sessions.flatMap(loadsOf).flatMap(({ spokenG, weighedG = 0, unknown }) => {
+    const credible = weighedG * SLIP > spokenG && weighedG < spokenG * SLIP;
+    return credible && unknown === 0 ? [{ spokenG, weighedG }] : [];
+  });
 
 /**
  * The factor from spoken to scales, on the whole. Names a value from `FEWEST_NETS` nets on.
