@@ -244,7 +244,7 @@ describe("which of several is best", () => {
       { shape: 6, rate: 4 },
       { shape: 2, rate: 3 },
     ] as const;
-    expect(chancesBest(beliefs)[0]).toBeCloseTo(chanceFaster(...beliefs), 3);
+    expect(chancesBest(beliefs)[0]).toBeCloseTo(chanceFaster(...beliefs), 12);
   });
 
   test("equal ones share, none and one are certain", () => {
@@ -252,6 +252,33 @@ describe("which of several is best", () => {
     for (const chance of chancesBest(beliefs)) expect(chance).toBeCloseTo(0.25, 12);
     expect(chancesBest([])).toEqual([]);
     expect(chancesBest([{ shape: 1, rate: 1 }])).toEqual([1]);
+  });
+
+  test("many fish on two levels and none on a third: the same as a very fine integral", () => {
+    const beliefs = [
+      { shape: 1001, rate: 4 },
+      { shape: 1061, rate: 4 },
+      { shape: 1, rate: 0.01 },
+    ];
+    const steps = 8000;
+    const below = beliefs.map(({ shape, rate }) =>
+      Array.from({ length: steps + 1 }, (_, step) =>
+        gammaCdf(1600 * (step / steps) ** 2, shape, rate),
+      ),
+    );
+    const fine = below.map((own, place) =>
+      own.slice(1).reduce((total, upTo, step) => {
+        const others = below.filter((_, other) => other !== place);
+        const under = others.reduce(
+          (all, other) => (all * ((other[step] ?? 0) + (other[step + 1] ?? 0))) / 2,
+          1,
+        );
+        return total + (upTo - (own[step] ?? 0)) * under;
+      }, 0),
+    );
+    for (const [place, chance] of chancesBest(beliefs).entries()) {
+      expect(Math.abs(chance - (fine[place] ?? 0))).toBeLessThan(0.001);
+    }
   });
 
   test("of three it is what sampling finds", () => {
