@@ -1,19 +1,27 @@
 /**
- * What is said of one fish in two breaths is one entry: "perch here, one and a quarter pounds",
- * "it's gone, lost it", "no that's wrong, scratch that".
+ * What is said of one thing in two breaths is one statement: "perch here, one and a quarter pounds",
+ * "it's gone, lost it", "rig two at three foot deep", "no that's wrong, scratch that".
  */
 import { isExcused } from "./leftover.ts";
 import type { Piece } from "./match/cover.ts";
 import type { Item } from "./match/items.ts";
 import type { Statement, StatementOf } from "./statement.ts";
 
-/** Neighbouring pieces that belong together, joined into the first of them. */
-export function joinPieces(pieces: readonly Piece[], items: readonly Item[]): Piece[] {
+/**
+ * Neighbouring pieces that belong together, joined into the first of them.
+ * @param isEnd whether a sentence ends after this item
+ */
+export function joinPieces(
+  pieces: readonly Piece[],
+  items: readonly Item[],
+  isEnd: (item: Item) => boolean,
+): Piece[] {
   const joined: Piece[] = [];
   for (const piece of pieces) {
     const before = joined.at(-1);
-    const one =
-      before && isExcused(items.slice(before.to, piece.from)) ? join(before, piece) : undefined;
+    const gap = before ? items.slice(before.to, piece.from) : [];
+    const isApart = before && (isEnd(items[before.to - 1] as Item) || gap.some(isEnd));
+    const one = before && !isApart && isExcused(gap) ? join(before, piece) : undefined;
     if (before && one) joined[joined.length - 1] = { ...before, to: piece.to, stated: one };
     else joined.push(piece);
   }
@@ -24,24 +32,58 @@ function join(first: Piece, second: Piece): Piece["stated"] | undefined {
   const [a, ...moreA] = first.stated.statements;
   const [b, ...moreB] = second.stated.statements;
   if (!a || !b || moreA.length > 0 || moreB.length > 0) return undefined;
-  const statement = joinStatements(a, b, second);
+  const statement = joinStatements(a, b, first, second);
   if (!statement) return undefined;
-  const isWeighed = second.phrase.id === "weight-only";
-  const doubts = [
-    ...(first.stated.doubts ?? []),
-    ...(isWeighed ? [] : (second.stated.doubts ?? [])),
-  ];
+  const doubts = [first, second].flatMap(({ phrase, stated }) =>
+    phrase.id === "weight-only" ? [] : (stated.doubts ?? []),
+  );
   return { statements: [statement], doubts };
 }
 
-function joinStatements(a: Statement, b: Statement, second: Piece): Statement | undefined {
-  if (a.kind === "fish" && b.kind === "fish") return joinFish(a, b, second);
-  if (a.kind === "loss" && b.kind === "loss") return joinLoss(a, b, second);
-  if (a.kind === "change" && b.kind === "change") return isEmpty(a) ? b : undefined;
-  if (a.kind === "conditions" && b.kind === "conditions")
-    return a.wind !== undefined && a.wind === b.wind ? { ...a, ...b } : undefined;
-  if (a.kind === "withdraw" && b.kind === "withdraw" && b.of === "last") return a;
-  return undefined;
+function joinStatements(
+  a: Statement,
+  b: Statement,
+  first: Piece,
+  second: Piece,
+): Statement | undefined {
+  switch (a.kind) {
+    case "fish":
+      return b.kind === "fish" ? joinFish(a, b, first, second) : undefined;
+    case "loss":
+      return b.kind === "loss" ? joinLoss(a, b, second) : undefined;
+    case "change":
+      return b.kind === "change" ? joinFields(a, b) : undefined;
+    case "conditions":
+      return b.kind === "conditions" ? joinFields(a, b) : undefined;
+    case "net":
+      return b.kind === "net" ? joinFields(a, b) : undefined;
+    case "session":
+      return b.kind === "session" && a.act === b.act ? a : undefined;
+    case "sign":
+      return b.kind === "sign" ? joinSigns(a, b) : undefined;
+    case "withdraw":
+      return b.kind === "withdraw" && b.of === "last" ? a : undefined;
+    default:
+      return undefined;
+  }
+}
+
+/** "just a tap, a knock"; "bite, missed it" is the one bite. */
+function joinSigns(a: StatementOf<"sign">, b: StatementOf<"sign">): Statement | undefined {
+  if (a.sort === b.sort) return a;
+  return a.sort === "bite" && b.sort === "missed" ? b : undefined;
+}
+
+/**
+ * "rig two at three foot deep" is one change. Two values for one field stay two statements, and so
+ * do lengths in two units, since a statement keeps one.
+ */
+function joinFields<T extends Statement>(a: T, b: T): T | undefined {
+  const clashes = Object.entries(b).some(([field, value]) => {
+    const known = (a as Record<string, unknown>)[field];
+    return known !== undefined && JSON.stringify(known) !== JSON.stringify(value);
+  });
+  return clashes ? undefined : { ...a, ...b };
 }
 
 /** "smaller hook, a size eighteen": the first says that, the second what. */
@@ -51,11 +93,14 @@ const isEmpty = (statement: Statement): boolean => Object.keys(statement).length
 function joinFish(
   a: StatementOf<"fish">,
   b: StatementOf<"fish">,
+  first: Piece,
   second: Piece,
 ): Statement | undefined {
   const isBare = a.weightG === undefined && a.lengthMm === undefined;
   if (isBare && second.phrase.id === "weight-only" && b.species === undefined)
     return { ...a, ...b };
+  const isWeight = first.phrase.id === "weight-only" && a.species === undefined;
+  if (isWeight && b.species !== undefined && b.weightG === undefined) return { ...b, ...a };
   return isEmpty(a) && b.species !== undefined && b.count === undefined ? b : undefined;
 }
 

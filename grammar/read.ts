@@ -63,7 +63,7 @@ export function createReader({ own, callWord }: ReaderOptions = {}): Reader {
 
   const readTokens = (heard: string, tokens: readonly Token[]): Attempt => {
     const items = readItems(heard, tokens, vocabulary);
-    const pieces = joinPieces(cover(items, matcher, patterns), items);
+    const pieces = joinPieces(cover(items, matcher, patterns), items, isSentenceEnd(heard, tokens));
     const { statements, doubts, loose } = resolveCorrections(pieces);
     const taken = pieces.filter((piece) => !loose.includes(piece));
     const over = leftOver(items, taken);
@@ -141,6 +141,12 @@ interface Attempt {
   reading: Reading;
   over: readonly Item[];
 }
+
+/** Whether the line has a full stop between this item and the next. */
+const isSentenceEnd = (heard: string, tokens: readonly Token[]) => (item: Item) => {
+  const next = tokens[item.to];
+  return next !== undefined && /[.!?]/.test(heard.slice(tokens[item.to - 1]?.to, next.from));
+};
 
 const indexesOf = (items: readonly Item[]): ReadonlySet<number> =>
   new Set(items.flatMap(({ from, to }) => Array.from({ length: to - from }, (_, k) => from + k)));

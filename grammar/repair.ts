@@ -100,6 +100,7 @@ export function beliefIn(
     (statement) => statement.kind !== "fish" || hasSize(statement),
   );
   if (!isMeasured) return "none";
+  if (tokens.length > SHORT && !statements.some(isCounted)) return "none";
   const telling = tokens.filter(({ word }) => isTelling(word)).length;
   if (telling - gone >= gone) return "sure";
   return tokens.length <= SHORT ? "doubtful" : "none";
@@ -109,6 +110,12 @@ const SHORT = 5;
 
 /** Too common to vouch for anything. */
 const LITTLE: ReadonlySet<string> = new Set(["a", "an", "the", "got", "that", "its", "on", "in"]);
+
+/** Whether a number vouches for the statement. */
+const isCounted = (statement: Statement): boolean =>
+  Object.values(statement).some((value) => typeof value === "number") ||
+  statement.kind === "amend" ||
+  statement.kind === "ask";
 
 const isTelling = (word: string): boolean => !isFiller(word) && !LITTLE.has(word);
 

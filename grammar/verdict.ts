@@ -11,7 +11,7 @@ export interface Judged {
 }
 
 /** As many strange words as a sure statement may carry and still be put up for a look. */
-const MOST_STRANGE_WORDS = 2;
+const MOST_STRANGE_WORDS = 4;
 
 /** Words of talk: of people, of other days, of money, of questions and of wishes. */
 const TALK: ReadonlySet<string> = new Set(
@@ -50,8 +50,19 @@ const talk: Judged = { verdict: "ignore", statements: [], doubts: [] };
 
 const isStrange = (item: Item): boolean => "word" in item && !TALK.has(item.word);
 
-/** Says so much that a strange word beside it does not make it talk. */
-const isMeasured = (statement: Statement): boolean =>
-  statement.kind === "fish" &&
-  (statement.weightG !== undefined || statement.lengthMm !== undefined) &&
-  statement.species !== undefined;
+/** Says so much that a few strange words beside it do not make it talk. */
+function isMeasured(statement: Statement): boolean {
+  switch (statement.kind) {
+    case "fish":
+      return (
+        statement.species !== undefined &&
+        (statement.weightG !== undefined || statement.lengthMm !== undefined)
+      );
+    case "change":
+      return statement.depthByMm !== undefined || statement.depthMm !== undefined;
+    case "feed":
+      return statement.bait !== undefined && statement.amountG !== undefined;
+    default:
+      return false;
+  }
+}

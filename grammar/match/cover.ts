@@ -5,8 +5,9 @@
  * and then the one whose phrases stand earlier in the list.
  */
 import { type Phrase, Said, type Stated } from "../phrases/phrase.ts";
+import { type Aside, findAsides } from "../text/around.ts";
 import type { Matcher, Stretch } from "./compromise.ts";
-import type { Item } from "./items.ts";
+import { type Item, rowOf } from "./items.ts";
 
 /** A pattern and the phrase it belongs to. */
 export interface PatternEntry {
@@ -29,10 +30,10 @@ export function cover(
   matcher: Matcher,
   patterns: readonly PatternEntry[],
 ): Piece[] {
-  const row = items.map((item) => ("word" in item ? item.word : `<${item.slot}>`));
+  const row = rowOf(items);
   const stretches = matcher.find(row);
   const all = [...stretches, ...cutStretches(stretches, row, matcher)];
-  return choose(statedPieces(all, items, patterns), row.length);
+  return choose(statedPieces(all, items, patterns), findAsides(row), row.length);
 }
 
 /**
@@ -78,11 +79,20 @@ interface Best {
   doubts: number;
 }
 
+/** A word passed over is nearly as good as one that a phrase takes. */
+const ASIDE_WORTH = 0.9;
+
 /** Weighted interval scheduling: the best choice for every beginning of the row. */
-function choose(pieces: readonly Piece[], length: number): Piece[] {
+function choose(pieces: readonly Piece[], asides: readonly Aside[], length: number): Piece[] {
   const best: Best[] = [{ covered: 0, pieces: [], rank: 0, doubts: 0 }];
   for (let end = 1; end <= length; end += 1) {
     let here = best[end - 1] as Best;
+    for (const aside of asides) {
+      if (aside.to !== end) continue;
+      const before = best[aside.from] as Best;
+      const candidate = { ...before, covered: before.covered + ASIDE_WORTH * (end - aside.from) };
+      if (isBetter(candidate, here)) here = candidate;
+    }
     for (const piece of pieces) {
       if (piece.to !== end) continue;
       const before = best[piece.from] as Best;

@@ -24,10 +24,13 @@ export function readFreeText(
 /** "knote" is how some recognisers print it. */
 const NOTING = new Set(["note", "notes", "knote"]);
 
+/** "note to self, …" and "note that …". */
+const LEADS = [["to", "self"], ["to", "myself"], ["for", "next", "time"], ["that"]];
+
 function noteText(line: string, tokens: readonly Token[], i: number): FreeText | undefined {
-  const trigger = tokens[i - 1]?.word;
-  if (!NOTING.has(trigger ?? "")) return undefined;
-  const start = tokens[i]?.word === "that" && i + 1 < tokens.length ? i + 1 : i;
+  if (!NOTING.has(tokens[i - 1]?.word ?? "")) return undefined;
+  const lead = LEADS.find((words) => words.every((word, k) => tokens[i + k]?.word === word));
+  const start = lead && i + lead.length < tokens.length ? i + lead.length : i;
   if (tokens[start]?.word === "of") return undefined;
   return slice(line, tokens, start, tokens.length);
 }

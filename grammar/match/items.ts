@@ -65,7 +65,7 @@ const READERS: readonly SlotReader[] = [
   (words, i, vocabulary, heard) => {
     const bait = readBait(words, i, vocabulary);
     if (!bait) return undefined;
-    const note = `${heard(i, bait.nameFrom)} ${bait.kind ?? ""}`.trim();
+    const note = `${heard(bait.noteFrom, bait.noteTo)} ${bait.kind ?? ""}`.trim();
     return { slot: "bait", value: { id: bait.id, ...(note !== "" && { note }) }, next: bait.next };
   },
   (words, i, vocabulary) => {
@@ -178,3 +178,7 @@ function isEmpty(words: readonly string[], i: number, opens: boolean): boolean {
   const joins = word === "so" && words[i + 1] !== "far" && words[i - 1] !== "or";
   return isFiller(word) || joins || (opens && isOpener(word));
 }
+
+/** Items as the patterns see them: words, and slots by name. */
+export const rowOf = (items: readonly Item[]): string[] =>
+  items.map((item) => ("word" in item ? item.word : `<${item.slot}>`));

@@ -38,6 +38,9 @@ export const correction: Phrase = {
   },
 };
 
+/** A longer length was never a fish's; it is how far out. */
+const LONGEST_FISH_MM = 2500;
+
 /** What may be said so briefly only as a correction. */
 export const correctedSize: Phrase = {
   id: "corrected-size",
@@ -60,6 +63,7 @@ export const correctedSize: Phrase = {
     const length = said.first("length");
     if (length) {
       const unit = { length: length.unit };
+      if (length.mm > LONGEST_FISH_MM) return only({ kind: "change", distanceMm: length.mm, unit });
       return only({ kind: "fish", lengthMm: length.mm, ...given({ approx }), unit });
     }
     const [pounds, ounces = 0] = said.all("number");

@@ -14,6 +14,8 @@ export const distance: Phrase = {
     "[the | my | set | new] (distance | distance's) [is | is now | now | to | at | of | set to | changed to | out to | about] (<length> | <number>) [out | now]",
     "[fishing | now fishing | i'm fishing | now | about | fish | we're fishing] [at | the | on the | my] <length> (out | line | out on the pole | of pole | of pole out | on the pole | from the bank | pole line | away | mark) [now]",
     "(fishing | now fishing) [at | about] (<length>) [now]",
+    "[moved | changed] [my | the | this] (line | swim | line's) [is | at | to | now | now at] <length> [now | out]",
+    "<length> [at | now at]",
   ],
   examples: {
     "out to eleven metres": [{ kind: "change", distanceMm: 11_000, unit: { length: "m" } }],
@@ -21,11 +23,13 @@ export const distance: Phrase = {
     "distance six metres": [{ kind: "change", distanceMm: 6000, unit: { length: "m" } }],
     "distance 13": [{ kind: "change", distanceMm: 13_000, unit: { length: "m" } }],
     "thirteen metres out": [{ kind: "change", distanceMm: 13_000, unit: { length: "m" } }],
+    "line at ten metres": [{ kind: "change", distanceMm: 10_000, unit: { length: "m" } }],
+    "thirteen metres": [{ kind: "change", distanceMm: 13_000, unit: { length: "m" } }],
     "fishing six metres": [{ kind: "change", distanceMm: 6000, unit: { length: "m" } }],
   },
   states(said) {
     const read = metres(said);
-    if (!read || read.mm < LEAST_MM) return undefined;
+    if (!read || read.mm < (said.items.length > 1 ? LEAST_MM : LEAST_BARE_MM)) return undefined;
     return {
       statements: [{ kind: "change", distanceMm: read.mm, unit: { length: read.unit } }],
       doubts: read.mm > MOST_MM ? ["an unlikely distance"] : [],
@@ -35,6 +39,8 @@ export const distance: Phrase = {
 
 /** Nearer than this a length is a depth; further than the longest pole with its line it is a slip. */
 const LEAST_MM = 1000;
+/** A bare length this long can be nothing but how far out. */
+const LEAST_BARE_MM = 5000;
 const MOST_MM = 25_000;
 
 /** A length, or a bare number, which for a pole can only be metres. */

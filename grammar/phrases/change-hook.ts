@@ -11,12 +11,14 @@ export const hook: Phrase = {
     `[${PUT}] [a | an | the] [new | smaller | bigger] (size | number | sized) <number> [hook | hooks | hooklength | hook length] [on | now | instead]`,
     `[${PUT}] [a | an | the] [new | smaller | bigger] <number> (hook | hooks | hooklength | hook length) [on | now | instead]`,
     "(changed the hook to | changed hook to | changing hook to | changing the hook to | change the hook to | change hook to | changed the hook for | changed hooks to) [a | an] [size | smaller | bigger] [a] <number> [on | now | hook]",
+    "(tied on | tied | tying on | put on | onto | switched to | changed to | gone to | gone down to | gone up to) [a | an] <number>",
     "(new hook | changed hook | changed the hook | changed hooks | smaller hook | bigger hook | new hooklength | fresh hooklength | changed hooklength | changed the hooklength | new hook length | put a new hook on | put a bigger hook on | put a smaller hook on | fresh hook)",
   ],
   examples: {
     "hook size sixteen": [{ kind: "change", hook: 16 }],
     "size sixteen hook": [{ kind: "change", hook: 16 }],
     "gone down to an eighteen hook": [{ kind: "change", hook: 18 }],
+    "tied on an eighteen": [{ kind: "change", hook: 18 }],
     "changed the hook to a sixteen": [{ kind: "change", hook: 16 }],
     "smaller hook": [{ kind: "change" }],
   },
@@ -40,16 +42,28 @@ export const bait: Phrase = {
     "(<switched>) [the | a | an | some | my | a bit of | double | single | one | a piece of | two | piece of | a grain of | just | bit of] <bait> [on | on the hook | now | instead | again | on the hook now | for bait | hook bait]",
     "[a | the | single | double | piece of | a piece of | bit of | a bit of | now | just | got | got a | i've got | one | back to] <bait> (on | on the hook | hook bait | on now | as hook bait | for hook bait | hookbait | for bait | on hook | as bait)",
     "[hook | changed | change | changing | the | my | changed the | change the | hook's | swapped | new | changing the | changed hook | changed my] (bait | bait's | hookbait | hookbait's) [is | is now | now | to | changed to | to a | is a | to the | now a | for] [a | the | double | some] <bait> [now | on the hook]",
+    "(i'll give | giving | give | gonna give | going to give | let's give) [the | some] <bait> a (go | try | whirl)",
+    "(swapped | swapping | changed | changing | switched) [the | my] <bait> for [the | some | a] <bait>",
+    "(baiting up with | baited with | baited up with | baited | baiting with | hooking) [a | the] <bait>",
+    "<bait> (instead | this time | for a change | now)",
+    "(taking | took | taken) [the | my] <bait> off [putting | put] <bait> on",
+    "with <bait> on",
     "(put | stuck | put on | sticking | putting | popped | got | tried | stick) [a | some | a bit of | two | a piece of | the | double | one] <bait> on [the hook | now]",
   ],
   examples: {
     "on the worm": [{ kind: "change", bait: "worm" }],
     "red six mil pellet on the hook": [{ kind: "change", bait: "pellet", baitNote: "red six mil" }],
     "changed bait to corn": [{ kind: "change", bait: "corn" }],
+    "I'll give caster a go": [{ kind: "change", bait: "caster" }],
+    "swapped worm for corn": [{ kind: "change", bait: "corn" }],
+    "baiting up with meat": [{ kind: "change", bait: "meat" }],
+    "white maggot instead": [{ kind: "change", bait: "maggot", baitNote: "white" }],
+    "taking the maggot off, putting bread on": [{ kind: "change", bait: "bread" }],
+    "with corn on": [{ kind: "change", bait: "corn" }],
     "put a wafter on": [{ kind: "change", bait: "wafter" }],
   },
   states(said) {
-    const read = said.first("bait");
+    const read = said.all("bait").at(-1);
     return read && sure({ kind: "change", bait: read.id, ...given({ baitNote: read.note }) });
   },
 };

@@ -99,7 +99,7 @@ export const wind: Phrase = {
     `[a | it's | there's a bit of a | a bit of a | there's | got a | very | it's a | now a | nice] (${alternatives(WIND_KINDS)}) (wind | breeze | breeze on it) [now | again | at all]`,
     `[a | it's | it's a | now a | got a | cold | light | strong] (${alternatives(QUARTERS)}) (wind | breeze) [now]`,
     "(very still | gone still | it's still | still now | it's gone still | flat calm | dead calm | it's gone calm | gone calm | it's calm | gone flat calm | it's flat calm | wind free | it's dead calm | calm now | no wind | not a breath of wind) [now]",
-    "(getting windy | it's getting windy | it's windy | windy | getting breezy | it's breezy | blowing a gale | it's blowing a gale | it's blowing | getting gusty | gusty | it's got windy | gone windy)",
+    "(getting windy | it's getting windy | it's windy | windy | getting breezy | it's breezy | blowing a gale | it's blowing a gale | it's blowing | getting gusty | come on windy | it's come on windy | gusty | it's got windy | gone windy)",
   ],
   examples: {
     "wind's picked up": [conditions({ wind: "rising" })],
@@ -123,7 +123,7 @@ export const wind: Phrase = {
 const SKY: Words = [
   [
     "dry",
-    "rain's stopped | stopped raining | rain has stopped | rain stopped | the rain's stopped | it's stopped raining | rain's gone off | rain's cleared | rain's eased off | rain's easing | stopped spitting | the rain's easing off | rain has eased | the rain has stopped | it's stopped spitting | dried up | it's dry | it's dried up",
+    "dry | rain's stopped | stopped raining | rain has stopped | rain stopped | the rain's stopped | it's stopped raining | rain's gone off | rain's cleared | rain's eased off | rain's easing | stopped spitting | the rain's easing off | rain has eased | the rain has stopped | it's stopped spitting | dried up | it's dry | it's dried up",
   ],
   [
     "heavy rain",

@@ -6,7 +6,7 @@ import { readFishes } from "./fish-reading.ts";
 import type { Phrase, Said } from "./phrase.ts";
 
 const DETAIL =
-  "<weight> | <about> <weight> | at <weight> | a <weight> | a <weight> one | of <weight> | <length> | <about> <length> | at <length> | <number> <number> | <number> | <about> <number> | <about> | the <weight> mark | <species> | a <species> | an <species> | that | that one | that's | it's | which is | he's | she's | on the nose | bang on | exactly | dead on | spot on | dead | on the dot | both | of the day | it weighs | which weighs | it went | this one's | <roughly> | long | each | apiece | a piece | all | between them | for the lot | altogether | in total | for | foul hooked | foul hooker | it was foul hooked | in the tail | in the net | in the keepnet | in the bag | on the bank | landed | caught | of them | length | measuring | weight | weighing | weighs | going | goes | or";
+  "<weight> | <about> <weight> | at <weight> | a <weight> | a <weight> one | of <weight> | <length> | <about> <length> | at <length> | <number> <number> | <number> | <about> <number> | <about> | the <weight> mark | <species> | a <species> | an <species> | that | that one | that's | it's | which is | he's | she's | on the nose | bang on | exactly | dead on | spot on | dead | on the dot | both | of the day | it weighs | which weighs | it went | this one's | <roughly> | long | of them | pushing <weight> | just under the <weight> | just over the <weight> | the <weight> | nudging <weight> | all <species> | of them | the size | is a <species> | of the day is a <species> | landed it | one after the other | got it in | for me | hooked in the tail | each | apiece | a piece | all | between them | for the lot | altogether | in total | for | foul hooked | foul hooker | it was foul hooked | in the tail | in | in net | in the net | in to the net | in the keepnet | in the bag | on the bank | landed | caught | of them | length | measuring | weight | weighing | weighs | or";
 
 /** What must not stand alone: it is said to a neighbour, not to the log. */
 const PRAISE = ["nice", "good", "lovely", "decent", "cracking", "proper", "big", "better", "tidy"];
@@ -28,7 +28,7 @@ const isPraise = (said: Said): boolean =>
 export const fish: Phrase = {
   id: "fish",
   patterns: [
-    `[<caught>] [<article>] [<number> | <count>] [<more>] <quality>* (<species> | fish | fishes) (${DETAIL})*`,
+    `[<caught>] [<article>] [<number> | <count>] [<more>] <quality>* (<species> | fish | fishes | silvers) (${DETAIL})*`,
     `[<caught>] [<article>] [<quality>] <number> <number> <quality>* (<species> | fish | one) (${DETAIL})*`,
     `[<caught>] [<article>] [<number> | <count>] [<more>] <quality>* [<about>] [a | an] <quality>* (<weight> | <length> | <number> <number> | <weight> <length> | <length> <weight>) [<roughly>] [of a | of] <quality>* (<species> | fish | fishes | one) (${DETAIL})*`,
   ],

@@ -7,7 +7,7 @@ type Cause = StatementOf<"loss">["cause"];
 const THE_FISH =
   "one | it | him | that | a fish | that one | that fish | another | another one | another fish | the fish | a good one | a good fish | a big one | a big fish | a nice one | a decent one | a decent fish | a <species> | an <species> | another <species> | that <species> | <species> | a big <species> | a good <species> | a nice <species> | a decent <species> | the <species> | one <species> | a small <species> | a better one | a better fish | a lump";
 const FOUL =
-  "that was a foul hooker | it was a foul hooker | that was a foul hooked one | that was foul hooked | a foul hooked one | a foul hooked fish | a foul hooker | another foul hooker | another foul hooked one | foul hooker | foul hooked one | foul hooked fish | the foul hooked one | a foul hooked <species> | another foul hooked <species> | foul hooked <species> | a foul one | a foul hook up | a fouler";
+  "that was a foul hooker | it was a foul hooker | that was a foul hooked one | that was a foul hooked <species> | that was foul hooked | a foul hooked one | a foul hooked fish | a foul hooker | another foul hooker | another foul hooked one | foul hooker | foul hooked one | foul hooked fish | the foul hooked one | a foul hooked <species> | another foul hooked <species> | foul hooked <species> | a foul one | a foul hook up | a fouler";
 const OFF =
   "came off | come off | comes off | coming off | fell off | dropped off | got off | gone | off | lost | shed the hook | threw the hook | slipped the hook | slipped off | came adrift | come adrift | coming adrift | shook the hook | shook off | bumped off | dropped | away | got away | gone off";
 const AT_NET =
@@ -30,8 +30,8 @@ export const lost: Phrase = {
   patterns: [
     `[i've | i] (lost | bumped | dropped | dropped off | shed | missed out on) (${THE_FISH}) [off] [foul hooked | it was foul hooked | was foul hooked | that was foul hooked | which was foul hooked | ${AT_NET}]`,
     `(lost | bumped off | come off | came off | fell off | dropped off | off | it's gone | he's gone) [${AT_NET} | on me]`,
-    `(it's | he's | it | he | it's just | that's | that one | that one's | fish | the fish | one | another one | she's) (${OFF}) [${AT_NET} | on me]`,
-    `[a | another | the | that | one | big] <species> (${OFF}) [${AT_NET} | on me]`,
+    `(it's | he's | had it at the net it's | it | he | it's just | that's | that one | that one's | fish | the fish | one | another one | she's) (${OFF}) [${AT_NET} | on me]`,
+    `[a | another | the | that | one | big] <species> [has | is] (${OFF}) [${AT_NET} | on me]`,
     "it's gone lost it",
   ],
   examples: {
@@ -66,7 +66,7 @@ export const hookPulled: Phrase = {
   patterns: [
     `[lost (${THE_FISH}) [to] | another | a | <species>] (hook | the hook | the hook's | the hook has | hook has | hook's | a hook) (pulled | pull | pulls | pulled out | pull out | come out | came out | slipped) [on me | on it | on that one | on that | on him | of it | of him | on (${THE_FISH}) | of (${THE_FISH})] [<species>]`,
     `[<species> | it's | just] pulled out [of it | of him | of that | of that one | of one | of (${THE_FISH}) | on me]`,
-    `[lost (${THE_FISH})] pulled [the hook] out of (it | him | ${THE_FISH})`,
+    `[lost (${THE_FISH})] pulled [the hook] (out of | on) (it | him | that one | ${THE_FISH})`,
   ],
   examples: {
     "hook pulled": [{ kind: "loss", cause: "pulled" }],
@@ -85,7 +85,7 @@ const ME =
 export const snapped: Phrase = {
   id: "snapped",
   patterns: [
-    `[lost (${THE_FISH}) | <species> | a <species> | big <species> | a big <species>] [it | it's | he's | he | has | that's | it has | been | i've been] (snapped | broke | broken | smashed | smashed up | done | busted) [${ME}]`,
+    `[lost (${THE_FISH}) | <species> | a <species> | big <species> | a big <species>] [it | it's | he's | he | has | that's | it has | been | i've been] (snapped | broke | broken | smashed | smashed up | done | bust | busted) [${ME}]`,
     `[lost (${THE_FISH}) | <species>] (${LINE}) [just] (${BROKE}) [me] [on a <species> | on (${THE_FISH}) | on me]`,
     `[i've been | been | got | i] (snapped | broken | smashed | smashed up | snapped off | snapped up | broke | broke off | broken off) [off] by (${THE_FISH})`,
   ],

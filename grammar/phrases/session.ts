@@ -19,10 +19,10 @@ const SESSION =
 export const start = act(
   "start",
   [
-    `(start | begin | starting | beginning | started | open | let's start | i'm starting | kick off) (${SESSION} | fishing)`,
+    `(start | begin | starting | beginning | started | open | let's start | i'm starting | kick off | there's the whistle start | whistle's gone start | begin) (${SESSION} | fishing)`,
     "(session | match | new session) (start | started | starts | begin | begins | is on)",
     "[that's the | it's the | that's | here's the] (all in | the all in | whistle's gone | whistle's blown | hooter's gone)",
-    "(starting now | i'm starting | i've started | new session | start now | we're off | we're under way | started fishing | start of the session | start of session | start of the match)",
+    "(starting now | i'm starting | i've started | new session | start now | we're off | we're under way | start the clock | started fishing | start of the session | start of session | start of the match)",
   ],
   ["start the session", "session start", "all in", "starting now"],
 );
@@ -31,7 +31,7 @@ export const pause = act(
   "pause",
   [
     "[i'm | i'm just | going to | i'm going to | just] (taking | having | going for | take | have | time for | stopping for | stop for | going to have | going to take) (a break | a brew | a breather | my break | five | a bit | lunch | a bit of lunch | my lunch | some lunch | a cuppa | a cup of tea | a tea break | dinner | my dinner | a sandwich | a bite to eat | something to eat | ten minutes | a wee | a rest | a minute | a quick break | a short break | a coffee | a tea | tea | a bit of a break | a walk | a comfort break | a butty | a five minute break | a ten minute break)",
-    `(pause | pausing | paused | hold | suspend) [${SESSION} | fishing | there | for lunch | for a bit | for a minute | for a brew | for a break | for dinner | for tea | for a while | for a moment | everything | it | things]`,
+    `(pause | pausing | paused | hold | suspend) [${SESSION} | fishing | there | for lunch | for a bit | for a minute | for a brew | for a break | for dinner | for tea | for a while | for a moment | for my dinner | for my lunch | for my tea | everything | it | things]`,
     "(session | session's) (pause | paused | on hold)",
     "(break time | break | lunch break | tea break | on a break | i'm on a break | on my break | off for a break | off for a brew | on break | lunch time | brew time | time out | resting the swim | i'm having a break | off the peg | leaving the peg)",
     "(taking | having | going for | having a | stopping for | take) (<duration> | <number> | a <duration>) [break | off | out]",

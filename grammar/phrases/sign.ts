@@ -3,7 +3,7 @@ import type { StatementOf } from "../statement.ts";
 import { type Phrase, sure } from "./phrase.ts";
 
 const HAD =
-  "a | an | another | bit of a | a bit of a | got a | got another | had a | had another | just had a | there's a | there's another | that's a | that's another | that was a | that was another | i've had a | i've got a | getting a | having a | and a | one | one more | had one | few | a few | a couple of | couple of | some | getting | had some | had | proper | good | nice | decent | first | first";
+  "first | definite | a definite | a | an | another | bit of a | a bit of a | got a | got another | had a | had another | just had a | there's a | there's another | that's a | that's another | that was a | that was another | i've had a | i've got a | getting a | having a | and a | one | one more | had one | few | a few | a couple of | couple of | some | getting | had some | had | proper | good | nice | decent | first | first";
 const KIND =
   "little | small | tiny | slight | big | good | proper | decent | nice | quick | sharp | slow | half a | gentle | sudden";
 
@@ -45,7 +45,7 @@ export const knock = sign(
   "knock",
   "knock",
   [
-    `[${HAD}] [${KIND}] [${KIND}] (knock | knocks | tap | taps | twitch | twitches | pluck | plucks | nibble | nibbles | dip | dips | dink | tremble | indication | indications | touch | flicker | lift) [on the float | on it | on that | on the bait | there again]`,
+    `[${HAD}] [${KIND}] [${KIND}] (knock | knocks | tap | taps | twitch | twitches | pluck | plucks | nibble | nibbles | dip | dips | dink | tremble | indication | indications | touch | flicker | lift) [on the float | on the rig | on it | on that | on the bait | there again]`,
     "[the] (float's | float | it's | float just | something's) [just] (dipped | knocked | twitched | moved | trembled | bobbed | wobbled | dipping | twitching | bobbing | moving | dotted | knocking it | plucking at it | knocking at it | lifted)",
   ],
   ["little knock", "float's dipped"],
@@ -55,7 +55,7 @@ export const liner = sign(
   "liner",
   "liner",
   [
-    `[just | another | got | had] [${HAD}] [${KIND}] [of a] (liner | liners | line bite | line bites | liner bite | false bite)`,
+    `[just | another | got | had] [${HAD}] [${KIND}] [of a] (liner | liners | line bite | line bites | liner bite | false bite) [that | that one | there]`,
     "(fish | something | one) (brushed | hit | swam into | caught | bumped) the line",
   ],
   ["liner", "fish brushed the line"],

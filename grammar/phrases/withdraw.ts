@@ -10,7 +10,7 @@ export const withdraw: Phrase = {
   id: "withdraw",
   patterns: [
     `[no | no no | oh no | sorry | wait | please | can you | mistake | actually] (${TAKE_OUT}) (${THE_LAST}) [out | please | off | again | sorry | from the log]`,
-    `[no | sorry | wait] (take | scratch | wipe | cross | rub | knock | strike | put | leave) (${THE_LAST}) (out | off | back | away | out again)`,
+    `[no | sorry | wait | can you | please] (take | scratch | wipe | cross | rub | knock | strike | put | leave) (${THE_LAST}) (out | off | back | away | out again)`,
     "[no | sorry | please | actually] (undo | scratch | cancel)",
     "(that was wrong | that's wrong | that's not right | wrong one | never mind that | that was a mistake | that didn't happen | my mistake scratch that | don't log that | don't count that | don't count that one | that one doesn't count | not that one | didn't mean that | disregard)",
     `[no | sorry | please | can you] (${TAKE_OUT}) [the] (fish | fish number | number | fish no) (<number> | one) [out | please | off]`,

@@ -46,6 +46,7 @@ const IRREGULAR: Readonly<Record<string, string>> = {
 /** The ordinal that starts at word `i`, up to 99. */
 export function readOrdinal(words: readonly string[], i: number): CountRead | undefined {
   const word = words[i] ?? "";
+  if (word === "first" && !isNumbered(words, i + 1)) return undefined;
   const printed = /^(\d{1,4})(?:st|nd|rd|th)$/.exec(word);
   if (printed) return { value: Number(printed[1]), next: i + 1 };
   const tens = TENS_NUMBERS.get(word);
@@ -56,6 +57,10 @@ export function readOrdinal(words: readonly string[], i: number): CountRead | un
   const value = ordinalBelowTwenty(word) ?? TENS_NUMBERS.get(word.replace(/ieth$/, "y"));
   return value === undefined ? undefined : { value, next: i + 1 };
 }
+
+/** "the first net", but not "first bite" and "first fish of the day". */
+const isNumbered = (words: readonly string[], i: number): boolean =>
+  /^(net|keepnet|rig|fish|one)$/.test(words[i] ?? "") && words[i + 1] !== "of";
 
 const ordinalBelowTwenty = (word: string): number | undefined =>
   SMALL_NUMBERS.get(IRREGULAR[word] ?? (word.endsWith("th") ? word.slice(0, -2) : ""));

@@ -3,7 +3,7 @@ const FILLERS: ReadonlySet<string> = new Set(
   (
     "um er erm uh ah oh ooh ow eh hm hmm mm well okay ok yeah yep yes aye yup right then please " +
     "ta cheers just now there and also basically bloody flipping blooming blimey crikey anyway " +
-    "alright really very quite fairly pretty definitely honestly literally here ***"
+    "alright really very quite fairly pretty definitely honestly literally here t ar gor yer obviously simply only exactly safely ***"
   ).split(" "),
 );
 

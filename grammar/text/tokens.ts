@@ -4,6 +4,7 @@
  * "1:30"); after this only one is left.
  */
 import { contracted } from "./contraction.ts";
+import { isMine, usualWords } from "./dialect.ts";
 
 export interface Token {
   word: string;
@@ -42,7 +43,7 @@ export function tokenise(line: string): Token[] {
   for (const match of line.slice(0, MAX_LINE_LENGTH).matchAll(PIECE)) {
     const from = match.index;
     const to = from + match[0].length;
-    for (const word of spell(match[0].toLowerCase(), tokens.at(-1), from)) {
+    for (const word of spell(match[0].toLowerCase(), tokens.at(-1), from).flatMap(usualWords)) {
       push(tokens, { word, from, to });
     }
   }
@@ -52,6 +53,7 @@ export function tokenise(line: string): Token[] {
 /** Appends a token, or joins it to the one before where both have a short form. */
 function push(tokens: Token[], token: Token): void {
   const before = tokens.at(-1);
+  if (before && isMine(before.word, token.word)) before.word = "my";
   const short = before && contracted(before.word, token.word);
   if (before && short !== undefined) {
     tokens[tokens.length - 1] = { word: short, from: before.from, to: token.to };

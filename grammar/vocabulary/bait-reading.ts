@@ -1,12 +1,13 @@
 /** A bait with what is said of its size and colour: "red six mil pellet", "double maggot". */
 import { readNumber } from "../quantity/number.ts";
-import { BAIT_QUALITIES, NAMED_KINDS } from "./baits.ts";
+import { BAIT_CUTS, BAIT_QUALITIES, NAMED_KINDS } from "./baits.ts";
 import { type Name, nameAt, type Vocabulary } from "./vocabulary.ts";
 
 export interface BaitRead {
   id: string;
-  /** Index of the first word of the name itself; size and colour stand before it. */
-  nameFrom: number;
+  /** Half-open range of the words that say its size and colour. */
+  noteFrom: number;
+  noteTo: number;
   /** The kind that the name carries with it ("micros"). */
   kind?: string;
   next: number;
@@ -21,10 +22,11 @@ export function readBait(
   i: number,
   vocabulary: Vocabulary,
 ): BaitRead | undefined {
-  let at = i;
+  const noteFrom = BAIT_CUTS.has(words[i] ?? "") ? i + 1 : i;
+  let at = noteFrom;
   for (let taken = 0; taken < MOST_QUALITIES; taken += 1) {
     const bait = nameAt(vocabulary.baits, words, at);
-    if (bait) return withKind(words, at, bait);
+    if (bait) return { ...withKind(words, at, bait), noteFrom, noteTo: at };
     const next = readQuality(words, at);
     if (next === undefined) return undefined;
     at = next;
@@ -32,14 +34,14 @@ export function readBait(
   return undefined;
 }
 
-function withKind(words: readonly string[], nameFrom: number, { id, next }: Name): BaitRead {
+function withKind(words: readonly string[], nameFrom: number, { id, next }: Name) {
   const kind = NAMED_KINDS.get(words[nameFrom] ?? "");
-  return kind === undefined ? { id, nameFrom, next } : { id, nameFrom, kind, next };
+  return kind === undefined ? { id, next } : { id, kind, next };
 }
 
 /** A colour or kind word, or a size in millimetres. */
 function readQuality(words: readonly string[], i: number): number | undefined {
-  if (BAIT_QUALITIES.has(words[i] ?? "")) return i + 1;
+  if (BAIT_QUALITIES.has(words[i] ?? "") || BAIT_CUTS.has(words[i] ?? "")) return i + 1;
   const size = readNumber(words, i);
   return size && MIL.has(words[size.next] ?? "") ? size.next + 1 : undefined;
 }

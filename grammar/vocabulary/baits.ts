@@ -56,8 +56,13 @@ export const NAMED_KINDS: ReadonlyMap<string, string> = new Map([
 export const BAIT_QUALITIES: ReadonlySet<string> = new Set(
   (
     "red white bronze yellow green orange pink black brown purple fluoro natural dark light " +
-    "hard soft expander banded micro double single triple dead live chopped punched cubed " +
-    "jelly soaked cooked fresh dyed mini washed sinking floating slow krill fishmeal sweet " +
-    "big large small little tiny half whole coloured flavoured sticky loose cold"
+    "hard soft expander banded micro double triple dead live " +
+    "jelly soaked cooked dyed mini washed sinking floating slow krill fishmeal sweet " +
+    "big large small little tiny coloured flavoured cold"
   ).split(" "),
+);
+
+/** How many and how cut: understood before a bait, but no size or colour to keep. */
+export const BAIT_CUTS: ReadonlySet<string> = new Set(
+  "single chopped punched cubed fresh whole half loose cut minced".split(" "),
 );
