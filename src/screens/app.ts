@@ -3,57 +3,14 @@
  * or how a phrase is read.
  */
 import type { ReadonlySignal } from "@preact/signals";
-import type { Amendable, Statement } from "../../grammar/statement.ts";
-import type { EntryStatement, Plan, Verdict } from "../log/event.ts";
+import type { Amendable } from "../../grammar/statement.ts";
+import type { EntryStatement, Plan } from "../log/event.ts";
 import type { Entry, Session } from "../log/session.ts";
 import type { SessionSpan } from "../log/store.ts";
+import type { Hearing, Keeping, LastHeard, PossibleReading } from "../scribe/news.ts";
+import type { Settings } from "../scribe/settings.ts";
 
-/** How the eyes and the voice are served; kept on this device, not in the log. */
-export interface Settings {
-  weight: "lb-oz" | "kg";
-  length: "cm" | "in";
-  talkback: "tones" | "short" | "full";
-  /** With a call word, only what starts with it counts. */
-  callWord: string | undefined;
-}
-
-/** What the ears are doing. */
-export interface Hearing {
-  is: "off" | "starting" | "listening" | "held" | "waiting" | "refused" | "unavailable";
-  kind?: "web" | "offline";
-  /** What is wrong, and what to do about it; one sentence each. */
-  trouble?: { what: string; todo: string };
-  /** Sound leaves the phone for the recogniser's maker. */
-  sendsSound: boolean;
-}
-
-/** What became of the last thing that was said or typed. */
-export interface LastHeard {
-  text: string;
-  verdict: Verdict;
-  /** The statements in English, one a line; empty when nothing was taken. */
-  understood: readonly string[];
-  /** The spoken answer, where there was one. */
-  answer?: string;
-  /** Stored with certainty; false while it waits in memory. */
-  isStored: boolean;
-  at: number;
-}
-
-/** One way an uncertain line could be read. */
-export interface PossibleReading {
-  heard: string;
-  said: string;
-  statements: readonly Statement[];
-}
-
-export interface Keeping {
-  unsaved: number;
-  /** Why, and what to do, while something is unsaved. */
-  trouble?: string;
-  /** Records that were set aside because they could not be read. */
-  damaged: number;
-}
+export type { Hearing, Keeping, LastHeard, PossibleReading, Settings };
 
 export interface App {
   session: ReadonlySignal<Session>;
@@ -78,6 +35,8 @@ export interface App {
   stopListening(): void;
   /** Does the same as speaking. */
   type(text: string): Promise<void>;
+  /** Does the same as saying "scratch that", call word or not. */
+  takeBack(): Promise<void>;
 
   amend(entry: Entry, set: Amendable, clear?: readonly string[]): Promise<void>;
   moveTo(entry: Entry, at: number): Promise<void>;

@@ -1,0 +1,46 @@
+/** Quantities for the ear: rounded, in the angler's units, short enough for the wind. */
+import { GRAMS_PER_OUNCE } from "../../../grammar/quantity/units.ts";
+import { sayLength, sayNumber, sayWeight } from "../../../grammar/saying/quantities.ts";
+import { MS_PER_HOUR, MS_PER_MINUTE } from "../../analysis/units.ts";
+import type { Settings } from "../settings.ts";
+
+export type Units = Pick<Settings, "weight" | "length">;
+
+/** Whole ounces, or hundredths of a kilo. @param grams ≥ 0 */
+export function weightWords(grams: number, { weight }: Units): string {
+  if (weight === "kg") return `${sayNumber(Math.round(grams / 10) / 100)} kilos`;
+  const ounces = Math.round(grams / GRAMS_PER_OUNCE);
+  if (ounces < 16) return count(ounces, "ounce");
+  return sayWeight(ounces * GRAMS_PER_OUNCE);
+}
+
+/** Whole centimetres, or quarters of an inch. @param mm > 0 */
+export function lengthWords(mm: number, { length }: Units): string {
+  const step = length === "cm" ? 10 : 25.4 / 4;
+  return sayLength(Math.round(mm / step) * step, length);
+}
+
+/** Whole minutes, and hours from one on. @param ms ≥ 0 */
+export function timeWords(ms: number): string {
+  const minutes = Math.floor(ms / MS_PER_MINUTE);
+  if (minutes === 0) return "less than a minute";
+  const hours = Math.floor(ms / MS_PER_HOUR);
+  const over = minutes - 60 * hours;
+  const parts = [hours && count(hours, "hour"), over && count(over, "minute")];
+  return parts.filter(Boolean).join(" ");
+}
+
+/** "1 hour", "3 hours". */
+export const count = (number: number, one: string, many = `${one}s`): string =>
+  `${sayNumber(number)} ${number === 1 ? one : many}`;
+
+/** Fish do not change with their number. */
+export const fishWords = (number: number): string => `${sayNumber(number)} fish`;
+
+/** One decimal below ten, none above: more would be heard as more than is known. */
+export const rateWords = (perHour: number): string =>
+  sayNumber(perHour < 10 ? Math.round(perHour * 10) / 10 : Math.round(perHour));
+
+/** "1 and 2", "1, 2 and 3". */
+export const list = (parts: readonly string[]): string =>
+  parts.length < 2 ? parts.join() : `${parts.slice(0, -1).join(", ")} and ${parts.at(-1)}`;

@@ -1,0 +1,100 @@
+/** What is answered to an utterance, in tones and words. */
+import { say } from "../../grammar/say.ts";
+import type { Statement } from "../../grammar/statement.ts";
+import type { Verdict } from "../log/event.ts";
+import type { Kept } from "../log/keeper.ts";
+import type { Session } from "../log/session.ts";
+import type { Answer } from "../speech/talkback.ts";
+import { answer } from "./answers/answer.ts";
+import type { Asking } from "./answers/asking.ts";
+import { total } from "./answers/standing.ts";
+import type { Writing } from "./writing.ts";
+
+export interface Written {
+  statements: readonly Statement[];
+  verdict: Verdict;
+  doubts: readonly string[];
+  missed: Writing["missed"];
+  /** Absent where there was nothing to write. */
+  kept: Kept | undefined;
+  /** The advice of the store, where it did not take this. */
+  trouble: string | undefined;
+  /** The session as it was, and what is asked of it now. */
+  before: Session;
+  asking: Asking;
+}
+
+/** Undefined where there is nothing to answer: talk that is not for the log is met with silence. */
+export function replyTo(written: Written): Answer | undefined {
+  const { kept, missed, statements, asking } = written;
+  const parts = [
+    ...statedWords(written),
+    ...missed.map((one) => same(nothingTo(one))),
+    ...statements.flatMap((one) => (one.kind === "ask" ? [answer(one.what, asking)] : [])),
+  ];
+  const isStored = kept === undefined || kept.isStored;
+  if (!isStored) parts.push(same(`Not stored yet. ${written.trouble ?? ""}`.trim()));
+  if (parts.length === 0) return undefined;
+  const outcome = outcomeOf(written);
+  return {
+    ...(outcome && { outcome }),
+    short: parts.map(({ short }) => short).join(" "),
+    full: parts.map(({ full }) => full).join(" "),
+    ...((missed.length > 0 || statements.some(({ kind }) => kind === "ask")) && { asked: true }),
+  };
+}
+
+const same = (text: string) => ({ short: text, full: text });
+
+function outcomeOf({ kept, missed, statements, verdict }: Written): Answer["outcome"] {
+  if (kept && !kept.isStored) return "warning";
+  if (missed.length > 0) return "not-understood";
+  const logged = kept?.events.some(({ body }) => body.kind !== "heard");
+  if (!kept || !logged) return undefined;
+  if (verdict === "check") return "check";
+  return statements.every(({ kind }) => kind === "withdraw") ? "taken-back" : "logged";
+}
+
+/** What was logged, as it now stands: a correction is said back as the entry it made. */
+function statedWords({ kept, verdict, doubts, before, asking }: Written) {
+  const { session } = asking;
+  const lines = (kept?.events ?? []).flatMap(({ body }) => {
+    if (body.kind === "entry") return [sentence(say(body.statement))];
+    if (body.kind === "amend") return [`Now ${nowSaid(session, body.target)}.`];
+    if (body.kind === "withdraw") return [takenBack(before, session, body.targets)];
+    return [];
+  });
+  if (lines.length === 0) return [];
+  const short = lines.join(" ");
+  const caught = kept?.events.some(
+    ({ body }) => body.kind === "entry" && body.statement.kind === "fish",
+  );
+  const check = verdict === "check" ? [`To check: ${doubts.join(", ") || "heard faintly"}.`] : [];
+  return [
+    {
+      short: [short, ...(check.length > 0 ? ["To check."] : [])].join(" "),
+      full: [short, ...(caught ? [total(asking).full] : []), ...check].join(" "),
+    },
+  ];
+}
+
+function takenBack(before: Session, after: Session, targets: readonly string[]): string {
+  const gone = after.withdrawn.filter(({ id }) => targets.includes(id));
+  if (gone.length > 0) return `Taken back: ${gone.map((one) => say(one.statement)).join(", ")}.`;
+  const [corrected] = before.corrections.flatMap(({ id, body }) =>
+    targets.includes(id) && body.kind === "amend" ? [body.target] : [],
+  );
+  return corrected ? `Back to ${nowSaid(after, corrected)}.` : "Taken back.";
+}
+
+const nowSaid = ({ entries }: Session, target: string): string => {
+  const entry = entries.findLast(({ id }) => id === target);
+  return entry ? say(entry.statement) : "nothing";
+};
+
+function nothingTo({ kind, of }: Writing["missed"][number]): string {
+  if (of !== "last") return `There is no fish ${of}.`;
+  return kind === "amend" ? "There is nothing to correct." : "There is nothing to take back.";
+}
+
+const sentence = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;

@@ -1,0 +1,152 @@
+import { createReader, type Reader, type ReaderOptions } from "../../grammar/read.ts";
+import { say } from "../../grammar/say.ts";
+import type { Heard, Plan } from "../log/event.ts";
+import type { Answer } from "../speech/talkback.ts";
+import { judge } from "./judge.ts";
+import type { LastHeard, PossibleReading } from "./news.ts";
+import type { Notebook } from "./notebook.ts";
+import { replyTo } from "./replies.ts";
+import type { Settings } from "./settings.ts";
+import { Watch } from "./watch.ts";
+import { writingOf } from "./writing.ts";
+
+/** One thing said or typed. */
+export interface Spoken {
+  /** Best first. */
+  alternatives: readonly string[];
+  /** 0 to 1; absent where none is given. */
+  confidence?: number;
+  by: Heard["by"];
+  /** Milliseconds since the epoch; absent for now. */
+  startedAt?: number;
+}
+
+export interface ScribeOptions {
+  notebook: Notebook;
+  /** Why the notebook's keeper could not store, in a sentence, while it lasts. */
+  trouble(): string | undefined;
+  settings(): Settings;
+  /** Milliseconds since the epoch. */
+  now(): number;
+  /** Tells the angler by tone and voice. */
+  tell(answer: Answer): void;
+  /** Shows a warning or a reminder. */
+  remind(words: string): void;
+}
+
+/** Takes down what is said into one notebook: heard, read, judged, written, answered. */
+export class Scribe {
+  readonly #options: ScribeOptions;
+  readonly #watch = new Watch();
+  #reader: { reader: Reader; key: string } | undefined;
+  /** One utterance at a time: each is read against what the one before has left. */
+  #queue: Promise<unknown> = Promise.resolve();
+
+  constructor(options: ScribeOptions) {
+    this.#options = options;
+  }
+
+  /** Never fails: what cannot be stored is kept in memory, and the answer says so. */
+  hear(spoken: Spoken): Promise<LastHeard> {
+    const result = this.#queue.then(() => this.#take(spoken));
+    this.#queue = result.catch(() => {});
+    return result;
+  }
+
+  /** Speaks what has come due: limits, time and reminders. To be called once a second or so. */
+  look(): void {
+    const { notebook, now, settings } = this.#options;
+    const session = notebook.session.value;
+    for (const alarm of this.#watch.alarms(session, now(), settings())) {
+      this.#options.tell({ outcome: "warning", short: alarm, full: alarm });
+      this.#options.remind(alarm);
+    }
+    const nudge = this.#watch.nudge(session, now());
+    if (nudge === undefined) return;
+    this.#options.tell({ short: nudge, full: nudge, asked: true });
+    this.#options.remind(nudge);
+  }
+
+  /** The ways a line can be read, best first; a call word is not asked for. */
+  readings({ text, alternatives = [] }: Pick<Heard, "text"> & Partial<Heard>): PossibleReading[] {
+    const reader = this.#readerFor({ own: ownWords(this.#options.notebook.session.value.plan) });
+    const found = [text, ...alternatives].flatMap((line): PossibleReading[] => {
+      const { heard, statements } = reader.read([line]);
+      return statements.length > 0
+        ? [{ heard, said: statements.map(say).join(", "), statements }]
+        : [];
+    });
+    return found.filter(({ said }, i) => found.findIndex((one) => one.said === said) === i);
+  }
+
+  async #take({ alternatives, confidence, by, startedAt }: Spoken): Promise<LastHeard> {
+    const { notebook, now, settings, tell } = this.#options;
+    await notebook.ready;
+    const { callWord } = settings();
+    const before = notebook.session.value;
+    const reader = this.#readerFor({
+      own: ownWords(before.plan),
+      ...(callWord !== undefined && { callWord }),
+    });
+    const reading = reader.read(alternatives);
+    const verdict = judge(reading, confidence);
+    const heard = heardOf(reading.heard, alternatives, confidence, by);
+    const { statements, doubts } = reading;
+    const at = startedAt === undefined ? {} : { at: startedAt };
+    const { notes, missed } = writingOf({ statements, verdict, heard, ...at }, before);
+    const kept = notes.length > 0 ? await notebook.write(notes) : undefined;
+    const asking = { session: notebook.session.value, now: now(), units: settings() };
+    const trouble = this.#options.trouble();
+    const reply = replyTo({ statements, verdict, doubts, missed, kept, trouble, before, asking });
+    const answer = reply ?? (by === "typed" ? NOT_UNDERSTOOD : undefined);
+    if (answer) tell(answer);
+    this.look();
+    return {
+      text: reading.heard,
+      verdict,
+      understood: statements.map(say),
+      ...(isWorded(reply) && { answer: reply.full }),
+      isStored: kept?.isStored ?? true,
+      at: startedAt ?? now(),
+    };
+  }
+
+  /** Building a reader takes a tenth of a second or so: the last one is kept while it fits. */
+  #readerFor(options: ReaderOptions): Reader {
+    const key = JSON.stringify(options);
+    if (this.#reader?.key !== key) this.#reader = { reader: createReader(options), key };
+    return this.#reader.reader;
+  }
+}
+
+/** Who types looks at the screen for what became of it; who talks to a neighbour wants no answer. */
+const NOT_UNDERSTOOD: Answer = {
+  outcome: "not-understood",
+  short: "Not understood.",
+  full: "Not understood.",
+};
+
+/** Answers to questions, corrections that missed and troubles are shown as well as spoken. */
+const isWorded = (reply: Answer | undefined): reply is Answer =>
+  reply !== undefined && (reply.asked === true || reply.outcome === "warning");
+
+const ownWords = ({ ownSpecies = [], ownBaits = [], ownRigs = [] }: Plan) => ({
+  species: ownSpecies,
+  baits: ownBaits,
+  rigs: ownRigs,
+});
+
+function heardOf(
+  text: string,
+  alternatives: readonly string[],
+  confidence: number | undefined,
+  by: Heard["by"],
+): Heard {
+  const others = alternatives.filter((one) => one !== text);
+  return {
+    text,
+    by,
+    ...(others.length > 0 && { alternatives: others }),
+    ...(confidence !== undefined && { confidence }),
+  };
+}

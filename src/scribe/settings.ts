@@ -1,0 +1,28 @@
+/** How the eyes and the voice are served; kept on this device, not in the log. */
+import * as v from "valibot";
+
+const settingsSchema = v.object({
+  weight: v.picklist(["lb-oz", "kg"]),
+  length: v.picklist(["cm", "in"]),
+  talkback: v.picklist(["tones", "short", "full"]),
+  /** With a call word, only what starts with it counts. */
+  callWord: v.optional(v.pipe(v.string(), v.minLength(1), v.maxLength(40))),
+});
+
+export type Settings = v.InferOutput<typeof settingsSchema>;
+
+export const DEFAULT_SETTINGS: Settings = {
+  weight: "lb-oz",
+  length: "cm",
+  talkback: "short",
+  callWord: undefined,
+};
+
+/** The settings as they were kept; the usual ones where there are none or they make no sense. */
+export function readSettings(kept: string | undefined): Settings {
+  try {
+    return v.parse(settingsSchema, JSON.parse(kept ?? "null"));
+  } catch {
+    return DEFAULT_SETTINGS;
+  }
+}
