@@ -15,7 +15,7 @@ const TOPICS: readonly [title: string, ids: string][] = [
   ["Feed", "feeding fed-by fed-measure"],
   ["Depth", "depth depth-by deeper-or-shallower"],
   ["Distance", "distance distance-by"],
-  ["Rig, hook and bait", "rig hook bait lash lash-by"],
+  ["Rig, hook and bait", "rig hook hook-bait lash lash-by"],
   ["Nets", "net"],
   ["Putting it right", "correction corrected-size corrected-words withdraw"],
   [

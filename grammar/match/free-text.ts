@@ -36,13 +36,13 @@ function noteText(line: string, tokens: readonly Token[], i: number): FreeText |
 }
 
 function nudgeText(line: string, tokens: readonly Token[], i: number): FreeText | undefined {
-  const word = tokens[i]?.word;
+  const word = tokens[i - 1]?.word;
   if (word !== "to" && word !== "about") return undefined;
-  const before = tokens.slice(0, i).map((token) => token.word);
+  const before = tokens.slice(0, i - 1).map((token) => token.word);
   const every = tokens.findIndex((token) => token.word === "every");
   if (every < 0 || !before.some((earlier) => NUDGING.has(earlier))) return undefined;
   if (every > i && !CALLED.has(before.at(-1) ?? "")) return undefined;
-  return slice(line, tokens, i + 1, every > i ? every : tokens.length);
+  return slice(line, tokens, i, every > i ? every : tokens.length);
 }
 
 function slice(

@@ -6,7 +6,7 @@
 import { readCount, readOrdinal } from "../quantity/count.ts";
 import { readDuration } from "../quantity/duration.ts";
 import { readLength } from "../quantity/length.ts";
-import { homophone } from "../quantity/measure.ts";
+import { homophone, withoutNoise } from "../quantity/measure.ts";
 import { readNumber } from "../quantity/number.ts";
 import { readTemperature } from "../quantity/temperature.ts";
 import { readWeight } from "../quantity/weight.ts";
@@ -75,13 +75,15 @@ const READERS: readonly SlotReader[] = [
   (words, i) => {
     const weight = readWeight(words, i);
     if (!weight || weight.value <= 0) return undefined;
-    const { value: g, unit, approx, next } = weight;
+    const { value, unit, approx, next } = weight;
+    const g = withoutNoise(value);
     return { slot: "weight", value: { g, unit, ...(approx && { approx }) }, next };
   },
   (words, i) => {
     const length = readLength(words, i);
     if (!length || length.value <= 0) return undefined;
-    const { value: mm, unit, approx, next } = length;
+    const { value, unit, approx, next } = length;
+    const mm = withoutNoise(value);
     return { slot: "length", value: { mm, unit, ...(approx && { approx }) }, next };
   },
   (words, i) => {
@@ -127,7 +129,7 @@ const NOT_AFTER_NUMBER = new Set([
 ]);
 
 function readMisprintedNumber(words: readonly string[], i: number): Found | undefined {
-  const leadsOn = NOT_AFTER_NUMBER.has(words[i + 1] ?? "");
+  const leadsOn = NOT_AFTER_NUMBER.has(words[i + 1] ?? "") || readNumber(words, i + 1);
   const value = NUMBERED.has(words[i - 1] ?? "") && !leadsOn ? homophone(words[i]) : undefined;
   return value === undefined ? undefined : { slot: "number", value, next: i + 1 };
 }

@@ -89,18 +89,12 @@ export const correctedSize: Phrase = {
 
 export const correctedWords: Phrase = {
   id: "corrected-words",
-  patterns: [
-    "[a | an] (foul hooked | foul hooker)",
-    "[a | the | on | on the] <bait>",
-    "[a] hook pull",
-  ],
+  patterns: ["[a | an] (foul hooked | foul hooker)", "[a | the | on | on the] <bait>"],
   examples: {
     "make that foul hooked": [{ kind: "amend", of: "last", set: { foul: true } }],
     "make that caster": [{ kind: "amend", of: "last", set: { bait: "caster" } }],
-    "make that a hook pull": [{ kind: "amend", of: "last", set: { cause: "pulled" } }],
   },
   states(said) {
-    if (said.says("hook pull")) return only({ kind: "loss", cause: "pulled" });
     const bait = said.first("bait");
     return only(
       bait

@@ -12,7 +12,7 @@ const ask = (what: Question, patterns: readonly string[], examples: readonly str
 const WHATS =
   "what's | what is | tell me | give me | what was | read me | how's | how is | say | read out | read me back | read back | give us | read | what've";
 const SO_FAR =
-  "so far | now | at the moment | up to now | altogether | in total | today | yet | in all | all together | in the net";
+  "so far | now | at the moment | up to now | altogether | in total | today | yet | in all | all together";
 
 const total = ask(
   "total",
@@ -125,10 +125,11 @@ const pace = ask(
   "pace",
   [
     `[${WHATS}] [my | the] (pace | projected weight | projection | forecast | projected total | projected finish | predicted weight | estimated finish | final weight going to be | projected bag) [looking | now | so far]`,
-    "what (pace | weight) am i (on | on for | heading for | going to finish with | going to finish on | on course for)",
+    "what pace am i on",
+    "what (pace | weight) am i (on for | heading for | going to finish with | going to finish on | on course for)",
     "(am i on pace | am i on target | am i on for my target | what am i on for | what am i on course for | what will i finish with | how much will i finish with | how much will i end up with | how much will i have at the end | what will i have | what will i finish on | what will i end up with | what'll i end up with | what'll i finish with | what'll i have | what'll i finish on | where will i finish | where will i finish at this rate | what weight will i finish on | what weight will i finish with | am i going to make the target | am i going to make my target | what am i heading for | what am i going to finish with | what am i going to end up with | what will i have at the end | what will i end up on | what's it looking like for the end | what will i weigh | am i on track | am i ahead of target | am i behind target | am i going to make it | will i make my target | will i make the target | will i get to my target | what do i need an hour | what do i need per hour | how much do i need an hour | how much do i need per hour | what am i going to weigh | what am i going to weigh in | am i ahead or behind | what will i weigh in with | what will i weigh in | where am i heading | at this rate what will i finish with | at this rate what will i have | what am i going to end on | am i on course | am i on course for my target | will i hit my target | am i going to hit my target | how am i doing against my target | how am i doing against the target | am i ahead of my target | what will i end with | what's my finishing weight going to be) [at this rate | by the end | at the end]",
   ],
-  ["what's my pace", "what weight am I heading for", "what am I on for"],
+  ["what's my pace", "what pace am I on", "what weight am I heading for", "what am I on for"],
 );
 
 const timeLeft = ask(

@@ -9,13 +9,13 @@ const OUT_TO =
 export const distance: Phrase = {
   id: "distance",
   patterns: [
-    `[${GO}] (${OUT_TO}) (<length>) [out | line | of pole | now | swim | mark | on the pole | pole | long pole | away | short | again | down the edge | down the margin | from the bank]`,
+    `[${GO}] (${OUT_TO}) (<metres>) [out | line | of pole | now | swim | mark | on the pole | pole | long pole | away | short | again | down the edge | down the margin | from the bank]`,
     `[${GO}] (out to | out at | in to | back out to | back in to) (<number>) [now]`,
-    "[the | my | set | new] (distance | distance's) [is | is now | now | to | at | of | set to | changed to | out to | about] (<length> | <number>) [out | now]",
-    "[fishing | now fishing | i'm fishing | now | about | fish | we're fishing] [at | the | on the | my] <length> (out | line | out on the pole | of pole | of pole out | on the pole | from the bank | pole line | away | mark) [now]",
-    "(fishing | now fishing) [at | about] (<length>) [now]",
-    "[moved | changed] [my | the | this] (line | swim | line's) [is | at | to | now | now at] <length> [now | out]",
-    "<length> [at | now at]",
+    "[the | my | set | new] (distance | distance's) [is | is now | now | to | at | of | set to | changed to | out to | about] (<metres> | <number>) [out | now]",
+    "[fishing | now fishing | i'm fishing | now | about | fish | we're fishing] [at | the | on the | my] <metres> (out | line | out on the pole | of pole | of pole out | on the pole | from the bank | pole line | away | mark) [now]",
+    "(fishing | now fishing) [at | about] (<metres>) [now]",
+    "[moved | changed] [my | the | this] (line | swim | line's) [is | at | to | now | now at] <metres> [now | out]",
+    "<metres> [at | now at]",
   ],
   examples: {
     "out to eleven metres": [{ kind: "change", distanceMm: 11_000, unit: { length: "m" } }],
@@ -59,10 +59,10 @@ const CLOSER =
 export const distanceBy: Phrase = {
   id: "distance-by",
   patterns: [
-    `[<moved>] [a | another | about | out | by | in] <length> (${FURTHER}) [now]`,
-    `[<moved>] [a | another | about | by] <length> (${CLOSER}) [now]`,
-    "[<moved>] (out | further | further out | out by | further by | further out by | out another | out by another | another | out a further | back out) [by] [another] <length> [further | more | further out]",
-    "[<moved>] (come in | coming in | come in by | coming in by | came in | came in by | closer by | closer in by | nearer by | gone in | gone in by | closer | in by | moved in | moved in by | in another | come back in | come back | come back by | drop in by | in | closer by another | come in another | dropped short by | dropped short | shortened by | gone back in) [by] [another] <length> [closer | nearer]",
+    `[<moved>] [a | another | about | out | by | in] <metres> (${FURTHER}) [now]`,
+    `[<moved>] [a | another | about | by] <metres> (${CLOSER}) [now]`,
+    "[<moved>] (out | further | further out | out by | further by | further out by | out another | out by another | another | out a further | back out) [by] [another] <metres> [further | more | further out]",
+    "[<moved>] (come in | coming in | come in by | coming in by | came in | came in by | closer by | closer in by | nearer by | gone in | gone in by | closer | in by | moved in | moved in by | in another | come back in | come back | come back by | drop in by | in | closer by another | come in another | dropped short by | dropped short | shortened by | gone back in) [by] [another] <metres> [closer | nearer]",
   ],
   examples: {
     "a metre further out": [{ kind: "change", distanceByMm: 1000, unit: { length: "m" } }],

@@ -37,7 +37,7 @@ export const hook: Phrase = {
 };
 
 export const bait: Phrase = {
-  id: "bait",
+  id: "hook-bait",
   patterns: [
     "(<switched>) [the | a | an | some | my | a bit of | double | single | one | a piece of | two | piece of | a grain of | just | bit of] <bait> [on | on the hook | now | instead | again | on the hook now | for bait | hook bait]",
     "[a | the | single | double | piece of | a piece of | bit of | a bit of | now | just | got | got a | i've got | one | back to] <bait> (on | on the hook | hook bait | on now | as hook bait | for hook bait | hookbait | for bait | on hook | as bait)",

@@ -11,7 +11,7 @@ function rigName(said: Said): string | undefined {
   const number =
     said.first("number") ??
     said.first("ordinal") ??
-    (said.says("rig one", "number one") ? 1 : undefined);
+    (said.says("rig one", "number one", "kit one", "topkit one") ? 1 : undefined);
   if (number !== undefined)
     return Number.isInteger(number) && number > 0 ? String(number) : undefined;
   const own = said.first("own-rig") ?? said.first("bait")?.id ?? said.first("species");
@@ -25,7 +25,6 @@ export const rig: Phrase = {
   patterns: [
     `[<switched>] [${ARTICLE}] rig [number] (<number> | one) [now | again | on]`,
     `[<switched>] [${ARTICLE}] (${NAMES} | <ordinal> | <bait> | <species> | <own-rig> | number <number> | number one) rig [now | again | on]`,
-    `[<switched>] [${ARTICLE}] rig [called | named] (<own-rig>)`,
     `(<switched>) [${ARTICLE}] <own-rig>`,
     "(changed | changing | swapped | swapping | switched | switching | change | swap | switch) (rig | rigs | the rig | my rig | top kits | top kit) [to | to the | to number | to rig | for | for rig | to my] [number] (<number> | one | <own-rig>)",
     `[<switched>] [${ARTICLE}] (top kit | kit | topkit) [number] (<number> | one)`,
@@ -34,6 +33,7 @@ export const rig: Phrase = {
   examples: {
     "rig two": [{ kind: "change", rig: "2" }],
     "switching to the shallow rig": [{ kind: "change", rig: "shallow" }],
+    "on the dobber": [{ kind: "change", rig: "dobber" }],
     "swapped rigs to number four": [{ kind: "change", rig: "4" }],
     "top kit three": [{ kind: "change", rig: "3" }],
     "changed rigs": [{ kind: "change" }],

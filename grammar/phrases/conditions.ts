@@ -135,7 +135,7 @@ const SKY: Words = [
   ],
   [
     "rain",
-    "raining | it's raining | it's started raining | started raining | starting to rain | it's starting to rain | rain's started | rain | rain's come in | the rain's started | rain coming | rain has started | here comes the rain | rain's back | the rain's come | it's come on to rain | rain started | showers | rain's here | shower coming over | started to rain | it's started to rain",
+    "raining | it's raining | it's started raining | started raining | starting to rain | it's starting to rain | rain's started | rain | rain's come in | the rain's started | rain coming | rain has started | here comes the rain | rain's back | the rain's come | it's come on to rain | rain started | showers | shower coming over | started to rain | it's started to rain",
   ],
   ["sleet", "sleet | sleeting"],
   ["snow", "snow | snowing | it's snowing | hail | hailing | it's hailing"],

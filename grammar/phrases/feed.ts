@@ -16,7 +16,7 @@ const SOME =
   "some | a few | few | a bit of | bit of | a bit more | bit more | a little | little | a little bit of | a handful of | handful of | a good helping of | more | some more | a load of | loads of | a pinch of | pinch of | a dribble of | it | a lot of | a small amount of | plenty of | a bit | a touch of | a touch more | the | lots of | another bit of | a good bit of | a few more | a drop of | a sprinkle of | sprinkle of | the swim | a | in some | in a few | in a bit of | another | a small | a big | a full | a half | half a | small | big | full";
 const FEED_WORD = "feed | bait | it | loose feed | some feed | some bait | free offerings";
 const TIMES =
-  "twice | once | three times | <number> times | <count> times | a couple of times | a few times | again";
+  "twice | once | one time | three times | <number> times | <count> times | a couple of times | a few times | again";
 const WITH =
   "in | by hand | with the pot | by pot | with the catapult | by catapult | with the catty | with a pot | with a catapult | in by hand | in by catapult | in with the catapult | in by pot | from the pot | from the catapult | out the pot | via the pot | with the toss pot | in the pot | by catty | with a toss pot | with the cup | with the kinder pot | in with the pot | in with the catty | in the swim | over the top | in the hole | to the swim | out with the catty | out with the catapult | out by hand | with the small pot | with the big pot | with a big pot | with a small pot | in the margin | down the edge | down the margin | on the line | round the float | over the float | on the far line | on the short line | on the long line | on the inside line | tight to the float";
 const GOING =
@@ -39,7 +39,7 @@ const rows = (rule: string): string[] => rule.split(" | ").map((row) => row.repl
 
 const times = (said: Said): number | undefined => {
   if (said.says("twice")) return 2;
-  if (said.says("once")) return 1;
+  if (said.says("once", "one time")) return 1;
   return said.first("number") ?? said.first("count");
 };
 
@@ -120,7 +120,6 @@ export const fedMeasure: Phrase = {
     `[fed | feeding | put | put in | threw in | another | and | putting | balled in] [a | another | one | one more] [<number> | <count> | a few | a couple] [more | big | small | full | good] (${HANDFUL}) [of] [<bait> | feed] [${GOING}]`,
     `[some | a few | few | bit of | a bit of | more | a bit more | a little | a little bit of | little bit of | another] (${WHAT}) (${GOING})`,
     `[using | with] the (catapult | catty | pot | toss pot | cup) (with | for | to feed | feeding) [${SOME}] <bait>`,
-    `<bait> (with the catapult | with the catty | by catapult | by hand | in the pot | with the pot)`,
   ],
   examples: {
     "two pots of pellet": [{ kind: "feed", times: 2, bait: "pellet", how: "pot" }],

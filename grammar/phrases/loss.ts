@@ -65,12 +65,13 @@ export const hookPulled: Phrase = {
   id: "hook-pulled",
   patterns: [
     `[lost (${THE_FISH}) [to] | another | a | <species>] (hook | the hook | the hook's | the hook has | hook has | hook's | a hook) (pulled | pull | pulls | pulled out | pull out | come out | came out | slipped) [on me | on it | on that one | on that | on him | of it | of him | on (${THE_FISH}) | of (${THE_FISH})] [<species>]`,
-    `[<species> | it's | just] pulled out [of it | of him | of that | of that one | of one | of (${THE_FISH}) | on me]`,
+    `[<species> | it's | just] pulled out [on me | of it | of him | of that | of that one | of one | of (${THE_FISH}) | on me]`,
     `[lost (${THE_FISH})] pulled [the hook] (out of | on) (it | him | that one | ${THE_FISH})`,
   ],
   examples: {
     "hook pulled": [{ kind: "loss", cause: "pulled" }],
     "lost a carp, hook pulled": [{ kind: "loss", cause: "pulled", species: "carp" }],
+    "carp pulled out": [{ kind: "loss", cause: "pulled", species: "carp" }],
     "pulled out of an F1": [{ kind: "loss", cause: "pulled", species: "f1" }],
     "pulled the hook out of a barbel": [{ kind: "loss", cause: "pulled", species: "barbel" }],
   },
@@ -85,7 +86,7 @@ const ME =
 export const snapped: Phrase = {
   id: "snapped",
   patterns: [
-    `[lost (${THE_FISH}) | <species> | a <species> | big <species> | a big <species>] [it | it's | he's | he | has | that's | it has | been | i've been] (snapped | broke | broken | smashed | smashed up | done | bust | busted) [${ME}]`,
+    `[lost (${THE_FISH}) | <species> | a <species> | big <species> | a big <species>] [it | it's | he's | he | has | that's | it has | been | i've been] (snapped | broke | broken | smashed | smashed up | bust | busted) [${ME}]`,
     `[lost (${THE_FISH}) | <species>] (${LINE}) [just] (${BROKE}) [me] [on a <species> | on (${THE_FISH}) | on me]`,
     `[i've been | been | got | i] (snapped | broken | smashed | smashed up | snapped off | snapped up | broke | broke off | broken off) [off] by (${THE_FISH})`,
   ],

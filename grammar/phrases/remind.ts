@@ -19,10 +19,10 @@ const MINUTE_MS = 60_000;
 export const nudge: Phrase = {
   id: "nudge",
   patterns: [
-    `(${NUDGE}) [for] every <duration> [<text>]`,
-    `(${NUDGE}) [<text>] every <duration>`,
-    `(${NUDGE}) [for] every <number> [<text>]`,
-    `every <duration> (${NUDGE}) [<text>]`,
+    `(${NUDGE}) [for] every <duration> [to <text> | about <text>]`,
+    `(${NUDGE}) [to <text> | about <text>] every <duration>`,
+    `(${NUDGE}) [for] every <number> [to <text> | about <text>]`,
+    `every <duration> (${NUDGE}) [to <text> | about <text>]`,
     `(${NUDGE}) once <duration>`,
   ],
   examples: {

@@ -6,6 +6,8 @@ export const RULES: Readonly<Record<string, string>> = {
   caught:
     "got | got me | had | i've got | i've had | i've just had | i have | caught | i've caught | landed | i've landed | netted | banked | swung in | that one's | that one was | they're | these are | that's | that is | there's | here's | it's | this is | this one's | with | of | plus | we've got | and got | and that's | in comes | bonus | in the net | on the bank | into the net | another one | and another | and another one",
   article: "a | an | another | the | some | one more | a few | few | my first | first",
+  /** How far out; a pole is measured in metres, but any length is understood. */
+  metres: "<length>",
   more: "more | other | of the | of them",
   quality:
     "small | little | tiny | big | large | nice | good | decent | lovely | better | proper | cracking | lump of a | average | tidy | smaller | bigger | fat | long | bonus | stamp of | big old | chunky | stockie | foul hooked | fowl hooked",

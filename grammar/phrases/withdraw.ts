@@ -4,7 +4,7 @@ import { type Phrase, sure } from "./phrase.ts";
 const TAKE_OUT =
   "scratch | undo | delete | cancel | remove | forget | ignore | strike | wipe | scrub | scrap | rub out | take out | take off | take back | take away | get rid of | strike out | lose the entry for | cross out | drop the entry for | void | disregard | strike off | knock off | wipe out | erase | bin | clear";
 const THE_LAST =
-  "that | it | last | the last one | last one | that one | that last one | the last entry | last entry | that entry | the last fish | last fish | that fish | that last fish | the last | the last thing | that last entry | that last bit | what i just said | what i said | the previous one | the previous entry | previous | the last bit | my last | my last one | my last fish | my last entry | this one | that last | the last two seconds";
+  "that | it | last | the last one | last one | that one | that last one | the last entry | last entry | that entry | the last fish | last fish | that fish | that last fish | the last | the last thing | that last entry | that last bit | what i just said | what i said | the previous one | the previous entry | previous | the last bit | my last | my last one | my last fish | my last entry | this one | that last";
 
 export const withdraw: Phrase = {
   id: "withdraw",

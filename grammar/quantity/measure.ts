@@ -15,6 +15,9 @@ export interface Measure<U> {
   approx?: true;
 }
 
+/** Without the noise of binary fractions: six inches are 152.4 mm, not 152.39999999999998. */
+export const withoutNoise = (value: number): number => Number(value.toPrecision(15));
+
 /** What recognisers print for a numeral where the next word is a unit. */
 const HOMOPHONES: ReadonlyMap<string, number> = new Map([
   ["to", 2],

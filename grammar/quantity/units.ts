@@ -11,8 +11,8 @@ export const GRAMS_PER_OUNCE = GRAMS_PER_POUND / OUNCES_PER_POUND;
 export const GRAMS_PER_DRAM = GRAMS_PER_OUNCE / 16;
 export const GRAMS_PER_STONE = 14 * GRAMS_PER_POUND;
 export const MM_PER_INCH = 25.4;
-export const MM_PER_FOOT = 12 * MM_PER_INCH;
-export const MM_PER_YARD = 3 * MM_PER_FOOT;
+export const MM_PER_FOOT = 304.8;
+export const MM_PER_YARD = 914.4;
 
 export interface UnitWord<U> {
   unit: U;

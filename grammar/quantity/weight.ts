@@ -43,7 +43,7 @@ function withSmaller(words: readonly string[], weight: Weight, size: number): We
   const smaller = SMALLER.get(size);
   if (!smaller) return weight;
   const at = words[weight.next] === "and" ? weight.next + 1 : weight.next;
-  const number = readNumber(words, at) ?? readMisprinted(words, at);
+  const number = readNumber(words, at) ?? readArticle(words, at) ?? readMisprinted(words, at);
   if (!number || number.value <= 0 || number.value >= smaller.below) return weight;
   const unit = unitAt(words, number.next, WEIGHT_WORDS);
   if (unit?.size === smaller.size) {
@@ -59,6 +59,10 @@ function withSmaller(words: readonly string[], weight: Weight, size: number): We
     ? { ...weight, value: weight.value + number.value * smaller.size, next: number.next }
     : weight;
 }
+
+/** "a pound and an ounce". */
+const readArticle = (words: readonly string[], i: number): NumberRead | undefined =>
+  words[i] === "an" && words[i + 1] === "ounce" ? { value: 1, next: i + 1 } : undefined;
 
 /** "two pounds, ten centimetres shallower": the ten belongs to what follows. */
 function takenByNext(words: readonly string[], i: number): boolean {
