@@ -42,7 +42,7 @@ const SIGNS = { bite: "bite", missed: "missed one", knock: "knock", liner: "line
 const ACTS = {
   start: "start the session",
   pause: "taking a break",
-  resume: "back on",
+  resume: "back fishing",
   stop: "all out",
 } as const;
 

@@ -150,11 +150,11 @@ const SKY: Words = [
   ],
   [
     "clearing",
-    "sky's clearing | clearing | cleared | clearing up | brightening up | it's brightening up | clouds clearing | cloud's breaking | it's cleared up | it's clearing | it's brightened up | sky's cleared | clouds are breaking | cloud's cleared | cloud's breaking up | clearing skies | brightened up",
+    "clearing | sky's clearing | cleared | clearing up | brightening up | it's brightening up | clouds clearing | cloud's breaking | it's cleared up | it's clearing | it's brightened up | sky's cleared | clouds are breaking | cloud's cleared | cloud's breaking up | clearing skies | brightened up",
   ],
   [
     "sun",
-    "sun's out | the sun's out | sun's come out | the sun's come out | sun out | sunny | it's sunny | bright sunshine | sunshine | bright sun | sun's shining | blue sky | blue skies | clear sky | clear skies | sun's back out | it's gone sunny | sun's back | sun's come back out | gone bright | it's gone bright | full sun | sun's coming out | sun's breaking through | it's bright | bright and sunny | sun's on the water | the sun's back out | sun is out | sun has come out | hot sun",
+    "sun | sun's out | the sun's out | sun's come out | the sun's come out | sun out | sunny | it's sunny | bright sunshine | sunshine | bright sun | sun's shining | blue sky | blue skies | clear sky | clear skies | sun's back out | it's gone sunny | sun's back | sun's come back out | gone bright | it's gone bright | full sun | sun's coming out | sun's breaking through | it's bright | bright and sunny | sun's on the water | the sun's back out | sun is out | sun has come out | hot sun",
   ],
 ];
 

@@ -36,7 +36,7 @@ const FRACTIONS: ReadonlyMap<string, number> = new Map([
 
 const NUMERAL = /^(\d+(\.\d+)?|\.\d+)$/;
 const PRINTED_FRACTION = /^(\d+)\/(\d+)$/;
-const MAX_DIGITS = 7;
+const MAX_DIGITS = 9;
 
 /** The number that starts at word `i`, as long as it goes; undefined where none starts. */
 export function readNumber(words: readonly string[], i: number): NumberRead | undefined {

@@ -1,9 +1,9 @@
 /** Quantities in English, in the unit they were spoken in, so that reading them gives them back. */
-import { GRAMS_PER_OUNCE, MM_PER_FOOT, MM_PER_INCH, OUNCES_PER_POUND } from "../quantity/units.ts";
+import { GRAMS_PER_OUNCE, MM_PER_INCH, OUNCES_PER_POUND } from "../quantity/units.ts";
 import type { LengthUnit, WeightUnit } from "../statement.ts";
 
-/** Up to three decimals, without trailing noughts. */
-export const sayNumber = (value: number): string => String(Math.round(value * 1000) / 1000);
+/** Up to six decimals, which tell a quarter ounce in pounds, without trailing noughts. */
+export const sayNumber = (value: number): string => String(Math.round(value * 1e6) / 1e6);
 
 const counted = (value: number, one: string, many: string): string =>
   `${sayNumber(value)} ${sayNumber(value) === "1" ? one : many}`;
@@ -61,12 +61,13 @@ export function sayLength(mm: number, unit: LengthUnit = "cm"): string {
   }
 }
 
+const INCHES_PER_FOOT = 12;
+
 function sayFeet(inches: number): string {
   const rounded = Math.round(inches * 1000) / 1000;
-  const perFoot = MM_PER_FOOT / MM_PER_INCH;
-  const feet = Math.floor(rounded / perFoot);
-  const rest = rounded - feet * perFoot;
-  if (feet === 0) return partOf(rounded / perFoot, "foot", "feet");
+  const feet = Math.floor(rounded / INCHES_PER_FOOT);
+  const rest = rounded - feet * INCHES_PER_FOOT;
+  if (feet === 0) return partOf(rounded / INCHES_PER_FOOT, "foot", "feet");
   const whole = counted(feet, "foot", "feet");
   return rest === 0 ? whole : `${whole} ${counted(rest, "inch", "inches")}`;
 }
