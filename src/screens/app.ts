@@ -26,7 +26,7 @@ export interface App {
   now: ReadonlySignal<number>;
   /** The screen stays on while a session runs. */
   isAwake: ReadonlySignal<boolean>;
-  /** The sample session is being played; undefined when it is not. */
+  /** The sample session is open, played to its end when `done` is `of`; undefined when it is not. */
   sample: ReadonlySignal<{ done: number; of: number } | undefined>;
   /** A new version waits; it is taken only when no session runs. */
   updateWaiting: ReadonlySignal<boolean>;
@@ -64,12 +64,13 @@ export interface App {
   openSession(id: string): Promise<void>;
   /** @param speed how many times faster than it was fished */
   playSample(speed: number): Promise<void>;
+  /** Leaves the sample for the angler's own session. */
   stopSample(): void;
 
-  /** The summary as text for a message. */
-  summaryText(): string;
-  /** Share sheet where there is one, clipboard elsewhere. */
-  shareSummary(): Promise<"shared" | "copied" | "cancelled" | "failed">;
+  /** The summary as text for a message; water and peg are in it only where the angler allows it. */
+  summaryText(withPlace?: boolean): string;
+  /** The same text, by the share sheet where there is one, through the clipboard elsewhere. */
+  shareSummary(withPlace?: boolean): Promise<"shared" | "copied" | "cancelled" | "failed">;
   exportLog(): Promise<Blob>;
   importLog(text: string): Promise<{ added: number }>;
   takeUpdate(): void;

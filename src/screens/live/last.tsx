@@ -1,0 +1,51 @@
+import type { App, LastHeard } from "../app.ts";
+
+/** What it last understood, and whether that is safe. */
+export function Last({ app }: { app: App }) {
+  const last = app.lastHeard.value;
+  const interim = app.interim.value;
+  if (!last && !interim) return null;
+  return (
+    <section class={`ticket last ${last ? `last-${last.verdict}` : ""}`} aria-label="Last heard">
+      {interim && (
+        <p class="last-interim" aria-hidden="true">
+          {interim}…
+        </p>
+      )}
+      {last && <Understood app={app} last={last} />}
+    </section>
+  );
+}
+
+function Understood({ app, last }: { app: App; last: LastHeard }) {
+  const { text, understood, answer } = last;
+  return (
+    <>
+      <div class="row row-apart last-head">
+        <p class="label">{became(last)}</p>
+        <button type="button" class="button" onClick={() => app.takeBack()}>
+          Take it back
+        </button>
+      </div>
+      {understood.length > 0 && (
+        <ul class="last-understood">
+          {understood.map((line, place) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: two lines may say the same
+            <li key={place}>{line}</li>
+          ))}
+        </ul>
+      )}
+      {answer && <p class="last-answer">{answer}</p>}
+      {text && <p class="last-heard">Heard: “{text}”</p>}
+    </>
+  );
+}
+
+/** What became of it: a question is answered, talk is left out, the rest is stored or waits. */
+function became({ verdict, understood, isStored, answer }: LastHeard): string {
+  if (verdict === "ignore" || understood.length === 0) {
+    return answer ? "Answered" : "Not for the log";
+  }
+  if (!isStored) return "Waiting to be stored";
+  return verdict === "check" ? "Stored, marked for a look" : "Stored";
+}

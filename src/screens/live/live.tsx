@@ -1,0 +1,53 @@
+/** The screen of the bank: read at arm's length, touched once. */
+import "./live.css";
+import type { App } from "../app.ts";
+import { Before } from "./before.tsx";
+import { Ears } from "./ears.tsx";
+import { InForce, NetInForce } from "./in-force.tsx";
+import { Last } from "./last.tsx";
+import { Rate, SinceFish, Tally } from "./tally.tsx";
+import { Typing } from "./typing.tsx";
+
+export function Live({ app }: { app: App }) {
+  const { state } = app.session.value;
+  const nudge = app.nudge.value;
+  return (
+    <>
+      <h1 class="for-ears">Live</h1>
+      <div class="live">
+        <div class="live-heard">
+          <Ears app={app} />
+          {nudge && <p class="notice live-nudge">{nudge}</p>}
+          <Last app={app} />
+        </div>
+        {state === "ready" ? <Before app={app} /> : <Standing app={app} />}
+        <Typing app={app} />
+      </div>
+    </>
+  );
+}
+
+function Standing({ app }: { app: App }) {
+  return (
+    <div class="live-standing">
+      <Tally app={app} />
+      <SinceFish app={app} />
+      <InForce app={app} />
+      <NetInForce app={app} />
+      <Rate app={app} />
+      {app.session.value.state === "ended" && <Ended />}
+    </div>
+  );
+}
+
+function Ended() {
+  return (
+    <section class="ticket" aria-label="Afterwards">
+      <h2>All out</h2>
+      <p>
+        Go through what was doubtful under <a href="#review">Review</a>, then see and send the day
+        under <a href="#summary">Summary</a>.
+      </p>
+    </section>
+  );
+}

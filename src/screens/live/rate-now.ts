@@ -1,0 +1,40 @@
+/** Fish an hour of fishing time: a plain count, now and over the session. */
+import { clip, fishedStretches, lengthOf, type Stretch } from "../../analysis/effort/stretches.ts";
+import type { Session } from "../../log/session.ts";
+
+/** "Now" is the last half hour, breaks not taken out of its limits but out of its time. */
+export const NOW_MS = 30 * 60_000;
+/** Before this much fishing a rate is all luck; a choice of our own. */
+const LEAST_FISHED_MS = 10 * 60_000;
+
+const MS_PER_HOUR = 3_600_000;
+
+/** Fish an hour; undefined where too little was fished to say. */
+export interface RateNow {
+  now: number | undefined;
+  session: number | undefined;
+}
+
+/** @param now milliseconds since the epoch */
+export function rateNow(session: Session, now: number): RateNow {
+  const fished = fishedStretches(session, now);
+  const end = session.endedAt ?? now;
+  const from = end - NOW_MS;
+  const isLonger = (session.startedAt ?? end) < from;
+  return {
+    now: isLonger ? perHour(countSince(session, from), clip(fished, from, end)) : undefined,
+    session: perHour(session.count, fished),
+  };
+}
+
+function perHour(fish: number, fished: readonly Stretch[]): number | undefined {
+  const ms = lengthOf(fished);
+  return ms < LEAST_FISHED_MS ? undefined : (fish * MS_PER_HOUR) / ms;
+}
+
+const countSince = ({ entries }: Session, from: number): number =>
+  entries.reduce(
+    (total, { at, statement }) =>
+      statement.kind === "fish" && at > from ? total + (statement.count ?? 1) : total,
+    0,
+  );

@@ -1,0 +1,62 @@
+import { formatElapsed, formatRate, formatWeight } from "../../ui/format.ts";
+import type { App } from "../app.ts";
+import { Bag } from "./bag.tsx";
+import { rateNow } from "./rate-now.ts";
+
+/** The running weight and count. */
+export function Tally({ app }: { app: App }) {
+  const { spokenG, count, unweighed } = app.session.value;
+  const { weight } = app.settings.value;
+  return (
+    <section class="tally" aria-label="Weight and count">
+      <p class="tally-weight">
+        <span class="numeral">{formatWeight(spokenG, weight)}</span>
+        <Bag app={app} />
+      </p>
+      <p class="tally-count">
+        <span class="numeral">{count}</span> fish
+        {unweighed > 0 && <span class="tally-note">{unweighed} without a weight</span>}
+      </p>
+    </section>
+  );
+}
+
+/** How long since the last fish; since the start, while there is none. */
+export function SinceFish({ app }: { app: App }) {
+  const { lastFishAt, startedAt, endedAt } = app.session.value;
+  const since = lastFishAt ?? startedAt;
+  if (since === undefined || endedAt !== undefined) return null;
+  return (
+    <section class="figure" aria-label="Time since the last fish">
+      <h2 class="figure-name">
+        {lastFishAt === undefined ? "Since the start" : "Since last fish"}
+      </h2>
+      <p class="numeral" role="timer">
+        {formatElapsed(app.now.value - since)}
+      </p>
+    </section>
+  );
+}
+
+/** The rate now against the session. */
+export function Rate({ app }: { app: App }) {
+  const { now, session } = rateNow(app.session.value, app.now.value);
+  if (session === undefined) return null;
+  return (
+    <section class="figure" aria-label="Rate">
+      <h2 class="figure-name">Fish an hour</h2>
+      {now === undefined ? (
+        <p>
+          <strong class="numeral">{formatRate(session)}</strong> so far
+        </p>
+      ) : (
+        <p>
+          <strong class="numeral">{formatRate(now)}</strong> last half hour{" "}
+          <span class="figure-beside">
+            <strong class="numeral">{formatRate(session)}</strong> whole session
+          </span>
+        </p>
+      )}
+    </section>
+  );
+}

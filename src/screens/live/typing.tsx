@@ -1,0 +1,35 @@
+import { useState } from "preact/hooks";
+import type { App } from "../app.ts";
+
+/** A field that does the same as speaking. */
+export function Typing({ app }: { app: App }) {
+  const [text, setText] = useState("");
+  const send = (event: Event) => {
+    event.preventDefault();
+    const phrase = text.trim();
+    if (!phrase) return;
+    setText("");
+    void app.type(phrase);
+  };
+  return (
+    <form class="typing" onSubmit={send}>
+      <label class="for-ears" for="typing">
+        Type a phrase, as you would say it
+      </label>
+      <input
+        id="typing"
+        class="input"
+        value={text}
+        onInput={(event) => setText(event.currentTarget.value)}
+        placeholder="or type: carp, two pounds"
+        autocomplete="off"
+        autocapitalize="none"
+        enterkeyhint="send"
+        maxLength={400}
+      />
+      <button type="submit" class="button button-main">
+        Enter
+      </button>
+    </form>
+  );
+}

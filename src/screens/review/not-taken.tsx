@@ -1,0 +1,67 @@
+import { useState } from "preact/hooks";
+import { isEntryStatement } from "../../log/event.ts";
+import type { HeardLine } from "../../log/session.ts";
+import { formatClock } from "../../ui/format.ts";
+import type { App } from "../app.ts";
+import { sayShown } from "./words.ts";
+
+/** How many lines are read at a time: reading each takes a phone a few milliseconds. */
+const AT_A_TIME = 4;
+
+/** Lines that were heard and taken for talk, the newest first; one touch makes an entry of each. */
+export function NotTaken({ app }: { app: App }) {
+  const [most, setMost] = useState(AT_A_TIME);
+  const lines = [...app.session.value.heardLines].reverse();
+  if (lines.length === 0) return null;
+  return (
+    <section class="stack" aria-labelledby="not-taken">
+      <h2 id="not-taken">Heard, not logged ({lines.length})</h2>
+      <ul class="cards">
+        {lines.slice(0, most).map((line) => (
+          <li key={line.id} class="ticket">
+            <Line app={app} line={line} />
+          </li>
+        ))}
+      </ul>
+      {lines.length > most && (
+        <button type="button" class="button" onClick={() => setMost(most + AT_A_TIME)}>
+          Show earlier lines
+        </button>
+      )}
+    </section>
+  );
+}
+
+function Line({ app, line }: { app: App; line: HeardLine }) {
+  const { id, at, heard } = line;
+  const readings = app
+    .readings(heard)
+    .map(({ statements }) => statements.filter(isEntryStatement))
+    .filter((statements) => statements.length > 0);
+  return (
+    <>
+      <p>
+        {formatClock(at)} “{heard.text}”
+      </p>
+      <div class="row">
+        {readings.map((statements) => (
+          <button
+            key={JSON.stringify(statements)}
+            type="button"
+            class="button reading"
+            onClick={() => app.adopt(id, statements)}
+          >
+            Log: {statements.map((one) => sayShown(one, app.settings.value)).join(", ")}
+          </button>
+        ))}
+        <button
+          type="button"
+          class="button"
+          onClick={() => app.adopt(id, [{ kind: "note", text: heard.text }])}
+        >
+          Keep as a note
+        </button>
+      </div>
+    </>
+  );
+}

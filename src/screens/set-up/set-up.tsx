@@ -1,0 +1,26 @@
+/** What is named before fishing, and how the phone serves the angler. */
+import "./set-up.css";
+import type { App } from "../app.ts";
+import { Limits } from "./limits.tsx";
+import { OwnWords } from "./own-words.tsx";
+import { Sessions } from "./sessions.tsx";
+import { Talking } from "./talking.tsx";
+import { Visit } from "./visit.tsx";
+
+export function SetUpScreen({ app }: { app: App }) {
+  return (
+    <>
+      <h1>Set-up</h1>
+      <p>
+        Everything here may be left empty. It is kept with the session as soon as it is entered.
+      </p>
+      <div class="columns">
+        <Visit app={app} />
+        <Limits app={app} />
+        <OwnWords app={app} />
+        <Talking app={app} />
+        <Sessions app={app} />
+      </div>
+    </>
+  );
+}

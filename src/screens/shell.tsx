@@ -1,0 +1,79 @@
+/** The frame around every screen: where we are, the way to the others, and what needs saying. */
+import "../ui/theme.css";
+import "../ui/base.css";
+import "../ui/controls.css";
+import "./shell.css";
+import type { FunctionComponent } from "preact";
+import { useEffect, useErrorBoundary, useMemo, useRef } from "preact/hooks";
+import { later } from "../ui/later.tsx";
+import type { App } from "./app.ts";
+import { Live } from "./live/live.tsx";
+import { Nav } from "./nav.tsx";
+import { Notices } from "./notices.tsx";
+import { followAddress, type Route } from "./routes.ts";
+import { Spoken } from "./spoken.tsx";
+import { Where } from "./where.tsx";
+
+type Screen = FunctionComponent<{ app: App }>;
+
+/** Live is here from the start; the others come when they are first opened. */
+const SCREENS: Readonly<Record<Route["id"], Screen>> = {
+  live: Live,
+  review: later(async () => (await import("./review/review.tsx")).Review),
+  summary: later(async () => (await import("./summary/summary.tsx")).SummaryScreen),
+  "set-up": later(async () => (await import("./set-up/set-up.tsx")).SetUpScreen),
+  phrases: later(async () => (await import("./phrases/phrases.tsx")).Phrases),
+};
+
+export function Shell({ app }: { app: App }) {
+  const { route, stop } = useMemo(followAddress, []);
+  useEffect(() => stop, [stop]);
+  const { id, name } = route.value;
+  return (
+    <div class="shell">
+      <header class="masthead">
+        <p class="masthead-name">Pegscribe</p>
+        <Where app={app} />
+      </header>
+      <Opened key={id} app={app} name={name} screen={SCREENS[id]} />
+      <Nav app={app} current={id} />
+      <Spoken app={app} />
+    </div>
+  );
+}
+
+interface OpenedProps {
+  app: App;
+  name: string;
+  screen: Screen;
+}
+
+/** One screen. When it is opened, reading by ear and by keyboard starts at its top. */
+function Opened({ app, name, screen: Screen }: OpenedProps) {
+  const [error, retry] = useErrorBoundary();
+  const top = useRef<HTMLElement>(null);
+  useEffect(() => {
+    const isFirst = document.activeElement === document.body && document.title === "Pegscribe";
+    document.title = `${name} · Pegscribe`;
+    scrollTo(0, 0);
+    if (!isFirst) top.current?.focus();
+  }, [name]);
+  return (
+    <main class="screen" ref={top} tabIndex={-1} aria-label={name}>
+      <Notices app={app} />
+      {error ? <NotOpened retry={retry} /> : <Screen app={app} />}
+    </main>
+  );
+}
+
+function NotOpened({ retry }: { retry: () => void }) {
+  return (
+    <section class="ticket">
+      <h1>This page did not open</h1>
+      <p>Nothing that was logged is lost. Listening goes on.</p>
+      <button type="button" class="button button-main" onClick={retry}>
+        Try again
+      </button>
+    </section>
+  );
+}

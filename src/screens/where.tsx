@@ -1,0 +1,31 @@
+import { formatDuration } from "../ui/format.ts";
+import type { App } from "./app.ts";
+
+const STATES = {
+  ready: "Not started",
+  fishing: "Fishing",
+  paused: "On a break",
+  ended: "Ended",
+} as const;
+
+/** Which water and peg, and how the session stands. */
+export function Where({ app }: { app: App }) {
+  const { plan, state } = app.session.value;
+  const place = [plan.water, plan.peg && `peg ${plan.peg}`].filter(Boolean).join(", ");
+  return (
+    <p class="masthead-where">
+      {place && <span>{place}</span>}
+      <span>
+        {STATES[state]}
+        <Since app={app} />
+      </span>
+    </p>
+  );
+}
+
+/** How long ago the session began; the time it took, once it has ended. */
+function Since({ app }: { app: App }) {
+  const { startedAt, endedAt } = app.session.value;
+  if (startedAt === undefined) return null;
+  return <> {formatDuration((endedAt ?? app.now.value) - startedAt)}</>;
+}

@@ -1,0 +1,26 @@
+import type { ComponentType } from "preact";
+import { useEffect, useState } from "preact/hooks";
+
+/**
+ * What `load` gives, once it is there; undefined until then. `load` is called once.
+ * @throws during rendering, if loading failed, so that whoever stands above can say so
+ */
+export function useLater<T>(load: () => Promise<T>): T | undefined {
+  const [state, setState] = useState<{ value: T } | { error: unknown }>();
+  useEffect(() => {
+    load().then(
+      (value) => setState({ value }),
+      (error: unknown) => setState({ error }),
+    );
+  }, []);
+  if (state && "error" in state) throw state.error;
+  return state?.value;
+}
+
+/** A component that is fetched when it is first shown. */
+export function later<P extends object>(load: () => Promise<ComponentType<P>>) {
+  return function Later(props: P) {
+    const Loaded = useLater(load);
+    return Loaded ? <Loaded {...props} /> : <p class="soft">Opening…</p>;
+  };
+}
