@@ -12,7 +12,7 @@ import { isQuantityWord } from "./quantity/words.ts";
 import { beliefIn, isSuspect, repairs } from "./repair.ts";
 import type { Statement } from "./statement.ts";
 import { type Token, tokenise } from "./text/tokens.ts";
-import { judge, type Verdict } from "./verdict.ts";
+import { isOfOthers, judge, type Verdict } from "./verdict.ts";
 import { makeVocabulary, type OwnWords } from "./vocabulary/vocabulary.ts";
 
 export interface Reading {
@@ -42,6 +42,8 @@ export interface Reader {
 export const MOST_ALTERNATIVES = 5;
 /** In a line this short any word may be a misprint, also one that fits a phrase. */
 const FEW_TOKENS = 5;
+/** Words left over beside the misprints: more of them mean that the line is talk. */
+const MOST_SOUND = 4;
 /** No one says more in one breath; a longer line is talk or noise. */
 const MOST_TOKENS = 80;
 
@@ -80,18 +82,28 @@ export function createReader({ own, callWord }: ReaderOptions = {}): Reader {
     const tokens = afterCallWord(tokenise(heard), callWord);
     if (!tokens || tokens.length > MOST_TOKENS) return ignored(heard);
     const { reading: plain, over } = readTokens(heard, tokens);
-    if (plain.verdict === "log" || over.some(isHopeless)) return plain;
+    if (plain.verdict === "log" || !isWorthRepair(over)) return plain;
     const sure = bestRepair(heard, tokens, indexesOf(over), plain);
     if (sure.verdict !== "ignore" || tokens.length > FEW_TOKENS) return sure;
     return bestRepair(heard, tokens, new Set(tokens.keys()), plain);
   };
 
-  /** A word that no pattern has and that is not printed for another: no repair can take it. */
-  const isHopeless = (item: Item): boolean =>
-    "word" in item &&
-    !matcher.knows(item.word) &&
-    !isQuantityWord(item.word) &&
-    !isSuspect(item.word);
+  /**
+   * Talk of others is left alone, and so is a line with a word that no pattern has and that is not
+   * printed for another, since no repair can take it, or with many words that are no misprints.
+   */
+  const isWorthRepair = (over: readonly Item[]): boolean => {
+    const sound = over.filter((item) => !("word" in item) || !isSuspect(item.word));
+    return (
+      sound.length <= MOST_SOUND &&
+      sound.every(
+        (item) =>
+          !("word" in item) ||
+          isQuantityWord(item.word) ||
+          (matcher.knows(item.word) && !isOfOthers(item.word)),
+      )
+    );
+  };
 
   /** The best reading of the line with misprints put right, or `plain` if none is better. */
   const bestRepair = (
@@ -99,14 +111,18 @@ export function createReader({ own, callWord }: ReaderOptions = {}): Reader {
     tokens: readonly Token[],
     over: ReadonlySet<number>,
     plain: Reading,
-  ): Reading =>
-    repairs(tokens, over).reduce((best, repair) => {
+  ): Reading => {
+    let best = plain;
+    for (const repair of repairs(tokens, over)) {
       const { reading } = readTokens(heard, repair.tokens);
       const belief = beliefIn(reading.statements, repair, tokens);
-      if (reading.leftover.length > 0 || belief === "none") return best;
+      if (reading.leftover.length > 0 || belief === "none") continue;
       const judged = belief === "sure" ? reading : doubted(reading);
-      return rank(judged) < rank(best) ? judged : best;
-    }, plain);
+      if (rank(judged) < rank(best)) best = judged;
+      if (best.verdict === "log") break;
+    }
+    return best;
+  };
 
   return {
     read(alternatives) {

@@ -17,7 +17,7 @@ export interface Repair {
 }
 
 /** One line may have several readings; beyond this many it is noise. */
-const MOST_REPAIRS = 40;
+const MOST_REPAIRS = 16;
 
 /**
  * Repaired lines, those with the fewest words replaced first: wherever a misprint reaches a word

@@ -13,11 +13,19 @@ export interface Judged {
 /** As many strange words as a sure statement may carry and still be put up for a look. */
 const MOST_STRANGE_WORDS = 4;
 
-/** Words of talk: of people, of other days, of money, of questions and of wishes. */
+/** Words for other people, and for what is not so. */
+const OTHERS: ReadonlySet<string> = new Set(
+  (
+    "he him his hes hed she her shes they them theyre theyve theyd their you your youre youve youd " +
+    "yours who whos whose if would could should might because although though mate lad lads"
+  ).split(" "),
+);
+
+/** Words of talk: of other days, of money, of questions and of wishes. */
 const TALK: ReadonlySet<string> = new Set(
   (
-    "he him his hes hed she her shes they them their theyre theyve you your youre youve yours we us our were weve " +
-    "who whos what when where why how which if because cos but although though would could should might will " +
+    "their we us our were weve " +
+    "what when where why how which cos but will " +
     "wont cant dont didnt doesnt isnt wasnt never not no ever always usually sometimes once " +
     "was had been used remember yesterday today tomorrow week month year years ago morning evening night " +
     "saturday sunday monday tuesday wednesday thursday friday ive i my me im ill id " +
@@ -48,7 +56,11 @@ export function judge(
 
 const talk: Judged = { verdict: "ignore", statements: [], doubts: [] };
 
-const isStrange = (item: Item): boolean => "word" in item && !TALK.has(item.word);
+const isStrange = (item: Item): boolean =>
+  "word" in item && !TALK.has(item.word) && !isOfOthers(item.word);
+
+/** Whether a word speaks of, or to, somebody else. */
+export const isOfOthers = (word: string): boolean => OTHERS.has(word);
 
 /** Says so much that a few strange words beside it do not make it talk. */
 function isMeasured(statement: Statement): boolean {

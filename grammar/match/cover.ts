@@ -31,10 +31,18 @@ export function cover(
   patterns: readonly PatternEntry[],
 ): Piece[] {
   const row = rowOf(items);
+  const asides = findAsides(row);
   const stretches = matcher.find(row);
+  const chosen = choose(statedPieces(stretches, items, patterns), asides, row.length);
+  if (isPlain(chosen, row.length)) return chosen;
   const all = [...stretches, ...cutStretches(stretches, row, matcher)];
-  return choose(statedPieces(all, items, patterns), findAsides(row), row.length);
+  return choose(statedPieces(all, items, patterns), asides, row.length);
 }
+
+/** Every item is taken and nothing is doubtful, so that no other choice could be better. */
+const isPlain = (pieces: readonly Piece[], length: number): boolean =>
+  pieces.reduce((taken, { from, to }) => taken + to - from, 0) === length &&
+  pieces.every(({ stated }) => !stated.doubts?.length);
 
 /**
  * A greedy pattern can swallow the beginning of the next phrase, and the library does not give

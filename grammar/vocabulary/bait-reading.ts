@@ -13,7 +13,7 @@ export interface BaitRead {
   next: number;
 }
 
-const MIL = new Set(["mil", "mils", "mill", "mills", "mm", "millimetre", "millimetres"]);
+const MIL = new Set(["mil", "mils", "mill", "mills", "mm", "ml", "millimetre", "millimetres"]);
 const MOST_QUALITIES = 4;
 
 /** The bait that starts at word `i`, its qualities first. */

@@ -120,8 +120,8 @@ describe("the second reader", () => {
   const second = (text: string): number | undefined => {
     const [only, ...others] = recognizeDimension(text, "en-us");
     if (!only || others.length > 0 || only.text.length !== text.length) return undefined;
-    const unit = UNITS[only.resolution?.["unit"]];
-    const value = only.resolution?.["value"];
+    const unit = UNITS[only.resolution?.unit];
+    const value = only.resolution?.value;
     return unit === undefined || value == null ? undefined : Number(value) * unit;
   };
 
