@@ -1,4 +1,115 @@
+/** Makes what lives, wires it together, and shows it. */
+import { computed, effect, signal } from "@preact/signals";
 import { render } from "preact";
+import { SteadyClock } from "./log/clock.ts";
+import { IdbStore } from "./log/idb-store.ts";
+import type { App } from "./screens/app.ts";
+import { Shell } from "./screens/shell.tsx";
+import type { Attendant } from "./scribe/attendant.ts";
+import { byHand } from "./scribe/by-hand.ts";
+import { Desks } from "./scribe/desks.ts";
+import { NewVersion } from "./scribe/new-version.ts";
+import type { Hearing, LastHeard } from "./scribe/news.ts";
+import { readSettings } from "./scribe/settings.ts";
+import { browserSmallStore as small } from "./scribe/small-store.ts";
+import { sendText } from "./share/send-text.ts";
+import { ScreenWakeLock } from "./speech/wake-lock.ts";
+
+const TICK_MS = 1000;
+
+function makeApp(): App {
+  const clock = new SteadyClock();
+  const desks = new Desks(new IdbStore("pegscribe", clock), clock, small);
+  const desk = desks.current;
+  const session = computed(() => desk.value.session.value);
+  const isRunning = computed(() => ["fishing", "paused"].includes(session.value.state));
+  const now = signal(desk.value.now());
+  const settings = signal(readSettings(small.get("settings")));
+  const hearing = signal<Hearing>({ is: "off", sendsSound: false });
+  const [interim, isAwake] = [signal(""), signal(false)];
+  const lastHeard = signal<LastHeard>();
+  const nudge = signal<string>();
+  const version = new NewVersion();
+
+  const attendant = signal<Attendant>();
+  const attended = afterPaint().then(async () => {
+    const { Attendant } = await import("./scribe/attendant.ts");
+    const made = new Attendant({ desks, settings, hearing, interim, lastHeard, nudge });
+    attendant.value = made;
+    return made;
+  });
+
+  const wakeLock = new ScreenWakeLock({
+    wakeLock: navigator.wakeLock,
+    onState: (state) => {
+      isAwake.value = state === "held";
+    },
+  });
+  effect(() => (isRunning.value ? wakeLock.keep() : wakeLock.letGo()));
+  effect(() => small.set("settings", JSON.stringify(settings.value)));
+  setInterval(() => {
+    now.value = desk.value.now();
+    attendant.value?.look();
+    void desk.value.refresh();
+  }, TICK_MS);
+  void desk.value.refresh();
+  if (import.meta.env.PROD) void attended.then(() => version.watch("./sw.js"));
+
+  const summaryText = (withPlace = false) => attendant.value?.summaryText(withPlace) ?? "";
+
+  return {
+    session,
+    sessions: computed(() => desks.own.sessions.value),
+    hearing,
+    interim,
+    lastHeard,
+    keeping: computed(() => desk.value.keeping.value),
+    nudge,
+    settings,
+    now,
+    isAwake,
+    sample: desks.sample,
+    updateWaiting: computed(() => version.isWaiting.value && !isRunning.value),
+    canUndo: computed(() => session.value.corrections.length > 0),
+    canRedo: computed(() => session.value.undone.length > 0),
+    ...byHand(() => desk.value.notebook.value),
+
+    async startListening() {
+      void desks.own.store.persist();
+      await (attendant.value ?? (await attended)).ears.start();
+    },
+    stopListening: () => attendant.value?.ears.stop(),
+    type: async (text) => (attendant.value ?? (await attended)).type(text),
+    takeBack: async () => (attendant.value ?? (await attended)).takeBack(),
+    readings: (heard) => attendant.value?.readings(heard) ?? [],
+    setSettings(part) {
+      settings.value = { ...settings.value, ...part };
+    },
+    newSession: () => desks.newSession(),
+    openSession: async (id) => desks.openSession(id),
+    async playSample(speed) {
+      const made = await attended;
+      await desks.playSample(speed, (spoken) => made.hear(spoken));
+    },
+    stopSample: () => desks.stopSample(),
+    summaryText,
+    shareSummary: (withPlace) => sendText("Pegscribe", summaryText(withPlace)),
+    async exportLog() {
+      const { exportLog } = await import("./log/transfer.ts");
+      const { store, keeper } = desk.value;
+      const log = await exportLog(store, keeper.keeping.unsaved, Date.now());
+      return new Blob([JSON.stringify(log)], { type: "application/json" });
+    },
+    async importLog(text) {
+      const { importLog } = await import("./log/transfer.ts");
+      return importLog(desks.own.store, text);
+    },
+    takeUpdate: () => version.take(),
+  };
+}
+
+/** Once the first screen is there to be looked at. */
+const afterPaint = () => new Promise((done) => requestAnimationFrame(() => setTimeout(done)));
 
 const root = document.getElementById("app");
-if (root) render(<h1>Pegscribe</h1>, root);
+if (root) render(<Shell app={makeApp()} />, root);

@@ -11,7 +11,9 @@ import { lengthWords, type Units, weightWords } from "./answers/words.ts";
 const NEAR = 0.9;
 export const TIME_NEAR_MS = 10 * MS_PER_MINUTE;
 /** The chance of a net over its limit that is borne in silence; our own choice. */
-const RISK = 0.2;
+const RISK = 0.3;
+/** Sums of ounces fall short of whole pounds by less than this, in grams. */
+const ROUNDING_G = 0.01;
 
 /** Sentences by what they are about: one that is new since the last look is to be spoken. */
 export type Alarms = ReadonlyMap<string, string>;
@@ -38,7 +40,7 @@ function nets(session: Session, now: number, units: Units): Rows {
   return session.nets.flatMap(({ number, spokenG, weighedG }): Rows => {
     const grams = weighedG ?? spokenG;
     const weight = weightWords(grams, units);
-    if (grams >= limitG)
+    if (grams >= limitG - ROUNDING_G)
       return [
         [`net-${number}-near`, ""],
         [
@@ -65,7 +67,7 @@ function bait({ entries, plan }: Session, units: Units): Rows {
   const used = baitUsed(entries);
   return limits.flatMap(([name, limitG]): Rows => {
     const grams = used.get(name)?.grams ?? 0;
-    if (grams < limitG) return [];
+    if (grams < limitG - ROUNDING_G) return [];
     return [[`bait-${name}`, `The limit of ${weightWords(limitG, units)} of ${name} is used up.`]];
   });
 }

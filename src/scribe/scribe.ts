@@ -8,7 +8,7 @@ import type { Notebook } from "./notebook.ts";
 import { replyTo } from "./replies.ts";
 import type { Settings } from "./settings.ts";
 import { Watch } from "./watch.ts";
-import { writingOf } from "./writing.ts";
+import { type Said, writingOf } from "./writing.ts";
 
 /** One thing said or typed. */
 export interface Spoken {
@@ -29,7 +29,7 @@ export interface ScribeOptions {
   /** Milliseconds since the epoch. */
   now(): number;
   /** Tells the angler by tone and voice. */
-  tell(answer: Answer): void;
+  tell(answer: Answer): unknown;
   /** Shows a warning or a reminder. */
   remind(words: string): void;
 }
@@ -48,9 +48,22 @@ export class Scribe {
 
   /** Never fails: what cannot be stored is kept in memory, and the answer says so. */
   hear(spoken: Spoken): Promise<LastHeard> {
-    const result = this.#queue.then(() => this.#take(spoken));
-    this.#queue = result.catch(() => {});
-    return result;
+    return this.#next(() => this.#read(spoken));
+  }
+
+  /** Who types looks for an answer; who talks to a neighbour wants none, so `hear` keeps silent. */
+  async type(text: string): Promise<LastHeard> {
+    const last = await this.hear({ alternatives: [text], by: "typed" });
+    if (last.verdict === "ignore") this.#options.tell(NOT_UNDERSTOOD);
+    return last;
+  }
+
+  /** As if "scratch that" were said, call word or not. */
+  takeBack(): Promise<LastHeard> {
+    return this.#next(async () => {
+      await this.#options.notebook.ready;
+      return this.#write(SCRATCHED);
+    });
   }
 
   /** Speaks what has come due: limits, time and reminders. To be called once a second or so. */
@@ -68,7 +81,13 @@ export class Scribe {
   }
 
   /** The ways a line can be read, best first; a call word is not asked for. */
-  readings({ text, alternatives = [] }: Pick<Heard, "text"> & Partial<Heard>): PossibleReading[] {
+  readings({
+    text,
+    alternatives = [],
+  }: {
+    text: string;
+    alternatives?: readonly string[] | undefined;
+  }): PossibleReading[] {
     const reader = this.#readerFor({ own: ownWords(this.#options.notebook.session.value.plan) });
     const found = [text, ...alternatives].flatMap((line): PossibleReading[] => {
       const { heard, statements } = reader.read([line]);
@@ -79,35 +98,46 @@ export class Scribe {
     return found.filter(({ said }, i) => found.findIndex((one) => one.said === said) === i);
   }
 
-  async #take({ alternatives, confidence, by, startedAt }: Spoken): Promise<LastHeard> {
-    const { notebook, now, settings, tell } = this.#options;
+  #next<T>(task: () => Promise<T>): Promise<T> {
+    const result = this.#queue.then(task);
+    this.#queue = result.catch(() => {});
+    return result;
+  }
+
+  async #read({ alternatives, confidence, by, startedAt }: Spoken): Promise<LastHeard> {
+    const { notebook, settings } = this.#options;
     await notebook.ready;
     const { callWord } = settings();
-    const before = notebook.session.value;
     const reader = this.#readerFor({
-      own: ownWords(before.plan),
+      own: ownWords(notebook.session.value.plan),
       ...(callWord !== undefined && { callWord }),
     });
     const reading = reader.read(alternatives);
-    const verdict = judge(reading, confidence);
-    const heard = heardOf(reading.heard, alternatives, confidence, by);
-    const { statements, doubts } = reading;
-    const at = startedAt === undefined ? {} : { at: startedAt };
-    const { notes, missed } = writingOf({ statements, verdict, heard, ...at }, before);
+    return this.#write({
+      statements: reading.statements,
+      doubts: reading.doubts,
+      verdict: judge(reading, confidence),
+      heard: heardOf(reading.heard, alternatives, confidence, by),
+      ...(startedAt !== undefined && { at: startedAt }),
+    });
+  }
+
+  async #write(said: Said & { doubts: readonly string[] }): Promise<LastHeard> {
+    const { notebook, now, settings, tell, trouble } = this.#options;
+    const before = notebook.session.value;
+    const { notes, missed } = writingOf(said, before);
     const kept = notes.length > 0 ? await notebook.write(notes) : undefined;
     const asking = { session: notebook.session.value, now: now(), units: settings() };
-    const trouble = this.#options.trouble();
-    const reply = replyTo({ statements, verdict, doubts, missed, kept, trouble, before, asking });
-    const answer = reply ?? (by === "typed" ? NOT_UNDERSTOOD : undefined);
-    if (answer) tell(answer);
+    const reply = replyTo({ ...said, missed, kept, trouble: trouble(), before, asking });
+    if (reply) tell(reply);
     this.look();
     return {
-      text: reading.heard,
-      verdict,
-      understood: statements.map(say),
+      text: said.heard.text,
+      verdict: said.verdict,
+      understood: said.statements.map(say),
       ...(isWorded(reply) && { answer: reply.full }),
       isStored: kept?.isStored ?? true,
-      at: startedAt ?? now(),
+      at: said.at ?? now(),
     };
   }
 
@@ -119,7 +149,13 @@ export class Scribe {
   }
 }
 
-/** Who types looks at the screen for what became of it; who talks to a neighbour wants no answer. */
+const SCRATCHED: Said & { doubts: readonly string[] } = {
+  statements: [{ kind: "withdraw", of: "last" }],
+  doubts: [],
+  verdict: "log",
+  heard: { text: "scratch that", by: "touched" },
+};
+
 const NOT_UNDERSTOOD: Answer = {
   outcome: "not-understood",
   short: "Not understood.",

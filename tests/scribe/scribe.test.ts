@@ -114,6 +114,8 @@ describe("what is answered", () => {
   test("tells who types that nothing was understood", async () => {
     const bank = new Bank();
     await bank.hear({ alternatives: ["hello there"], by: "typed" });
+    expect(bank.told).toEqual([]);
+    await bank.scribe.type("hello there");
     expect(bank.answer?.outcome).toBe("not-understood");
   });
 });

@@ -1,0 +1,104 @@
+import { computed, effect, type ReadonlySignal, type Signal } from "@preact/signals";
+import { summarise } from "../share/summary.ts";
+import { summaryText } from "../share/summary-text.ts";
+import type { Utterance } from "../speech/recogniser.ts";
+import type { Desks } from "./desks.ts";
+import { Ears } from "./ears.ts";
+import type { Hearing, LastHeard } from "./news.ts";
+import { Scribe, type Spoken } from "./scribe.ts";
+import type { Settings } from "./settings.ts";
+
+export interface AttendantOptions {
+  desks: Desks;
+  settings: ReadonlySignal<Settings>;
+  /** What the attendant shows. */
+  hearing: Signal<Hearing>;
+  interim: Signal<string>;
+  lastHeard: Signal<LastHeard | undefined>;
+  nudge: Signal<string | undefined>;
+}
+
+/**
+ * Hears, has it taken down at the desk that is open, and answers. With it comes all that is heavy,
+ * the grammar and the sums: it is fetched after the first screen has been painted.
+ */
+export class Attendant {
+  readonly ears: Ears;
+  readonly #options: AttendantOptions;
+  readonly #scribe: ReadonlySignal<Scribe>;
+
+  constructor(options: AttendantOptions) {
+    const { desks, settings, hearing, interim, lastHeard, nudge } = options;
+    this.#options = options;
+    this.ears = new Ears({
+      hearing,
+      interim,
+      level: settings.value.talkback,
+      onUtterance: (utterance) => void this.hear(spoken(utterance)),
+    });
+    this.#scribe = computed(() => {
+      const { notebook, keeping, now } = desks.current.value;
+      return new Scribe({
+        notebook: notebook.value,
+        trouble: () => keeping.value.trouble,
+        settings: () => settings.value,
+        now,
+        // A sample day in a few minutes would be one long babble.
+        tell: (answer) => desks.isHurried || this.ears.tell(answer),
+        remind: (words) => {
+          nudge.value = words;
+        },
+      });
+    });
+    effect(() => this.ears.setLevel(settings.value.talkback));
+    effect(() => {
+      const { unsaved } = desks.current.value.keeping.value;
+      const last = lastHeard.peek();
+      if (unsaved === 0 && last && !last.isStored) lastHeard.value = { ...last, isStored: true };
+    });
+  }
+
+  hear(spoken: Spoken): Promise<void> {
+    return this.#show(this.#scribe.value.hear(spoken));
+  }
+
+  /** To be called within a gesture: browsers let the first sound out only there. */
+  type(text: string): Promise<void> {
+    this.ears.unlock();
+    return this.#show(this.#scribe.value.type(text));
+  }
+
+  takeBack(): Promise<void> {
+    return this.#show(this.#scribe.value.takeBack());
+  }
+
+  /** Speaks what has come due; to be called once a second or so. */
+  look(): void {
+    this.#scribe.value.look();
+  }
+
+  readings(heard: { text: string; alternatives?: readonly string[] | undefined }) {
+    return this.#scribe.value.readings(heard);
+  }
+
+  /** @param withPlace whether the water and the peg may be named */
+  summaryText(withPlace: boolean): string {
+    const { session, now } = this.#options.desks.current.value;
+    return summaryText(summarise(session.value, now()), this.#options.settings.value, withPlace);
+  }
+
+  async #show(hearing: Promise<LastHeard>): Promise<void> {
+    this.#options.nudge.value = undefined;
+    this.#options.lastHeard.value = await hearing;
+  }
+}
+
+function spoken({ alternatives, startedAt, by }: Utterance): Spoken {
+  const confidence = alternatives[0]?.confidence;
+  return {
+    alternatives: alternatives.map(({ text }) => text),
+    by,
+    startedAt,
+    ...(confidence !== undefined && { confidence }),
+  };
+}

@@ -1,0 +1,73 @@
+import { computed, type ReadonlySignal, type Signal, signal } from "@preact/signals";
+import type { SteadyClock } from "../log/clock.ts";
+import { Keeper } from "../log/keeper.ts";
+import type { Session } from "../log/session.ts";
+import type { LogStore, SessionSpan } from "../log/store.ts";
+import type { Keeping } from "./news.ts";
+import { Notebook } from "./notebook.ts";
+
+export interface DeskOptions {
+  store: LogStore;
+  /** The one the store has. */
+  clock: SteadyClock;
+  /** Milliseconds since the epoch, by the same wall. */
+  now(): number;
+  /** The session to open first. */
+  id: string;
+}
+
+/** A store with all that is done on it: one open notebook, the list of sessions, what is unsaved. */
+export class Desk {
+  readonly store: LogStore;
+  readonly keeper: Keeper;
+  readonly now: () => number;
+  readonly notebook: ReadonlySignal<Notebook>;
+  readonly session: ReadonlySignal<Session>;
+  readonly sessions: ReadonlySignal<readonly SessionSpan[]>;
+  readonly keeping: ReadonlySignal<Keeping>;
+  readonly #notebook: Signal<Notebook>;
+  readonly #sessions = signal<readonly SessionSpan[]>([]);
+  readonly #damaged = signal(0);
+  #isListStale = true;
+
+  constructor({ store, clock, now, id }: DeskOptions) {
+    this.store = store;
+    this.now = now;
+    const keeper = new Keeper(store, clock);
+    this.keeper = keeper;
+    const notebook = signal(new Notebook(id, store, keeper));
+    this.#notebook = notebook;
+    this.notebook = notebook;
+    this.session = computed(() => notebook.value.session.value);
+    this.sessions = this.#sessions;
+    const unsaved = signal(keeper.keeping);
+    keeper.subscribe((keeping) => {
+      unsaved.value = keeping;
+    });
+    this.keeping = computed(() => ({
+      unsaved: unsaved.value.unsaved.length,
+      ...(unsaved.value.trouble && { trouble: unsaved.value.trouble.message }),
+      damaged: this.#damaged.value,
+    }));
+    store.subscribe(() => {
+      this.#isListStale = true;
+    });
+  }
+
+  open(id: string): void {
+    this.#notebook.value.close();
+    this.#notebook.value = new Notebook(id, this.store, this.keeper);
+  }
+
+  /** Looks again at the list of sessions if anything was written since. Never fails. */
+  async refresh(): Promise<void> {
+    if (!this.#isListStale) return;
+    this.#isListStale = false;
+    try {
+      this.#sessions.value = await this.store.sessions();
+      this.#damaged.value = (await this.store.damaged()).length;
+    } catch {
+      // Whoever writes next is told what is wrong; the old list stands.
+    }
+  }
+}
