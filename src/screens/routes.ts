@@ -6,7 +6,7 @@ export const ROUTES = [
   { id: "review", name: "Review" },
   { id: "summary", name: "Summary" },
   { id: "set-up", name: "Set-up" },
-  { id: "phrases", name: "What to say" },
+  { id: "phrases", name: "Phrases" },
 ] as const;
 
 export type Route = (typeof ROUTES)[number];

@@ -55,11 +55,12 @@ function Opened({ app, name, screen: Screen }: OpenedProps) {
   useEffect(() => {
     const isFirst = document.activeElement === document.body && document.title === "Pegscribe";
     document.title = `${name} · Pegscribe`;
-    scrollTo(0, 0);
+    top.current?.scrollTo?.(0, 0);
     if (!isFirst) top.current?.focus();
   }, [name]);
   return (
-    <main class="screen" ref={top} tabIndex={-1} aria-label={name}>
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be within the keyboard's reach
+    <main class="screen" ref={top} tabIndex={0} aria-label={name}>
       <Notices app={app} />
       {error ? <NotOpened retry={retry} /> : <Screen app={app} />}
     </main>

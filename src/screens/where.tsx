@@ -14,7 +14,7 @@ export function Where({ app }: { app: App }) {
   const place = [plan.water, plan.peg && `peg ${plan.peg}`].filter(Boolean).join(", ");
   return (
     <p class="masthead-where">
-      {place && <span>{place}</span>}
+      {place && <span class="masthead-place">{place}</span>}
       <span>
         {STATES[state]}
         <Since app={app} />

@@ -40,7 +40,7 @@ export function Choices<T extends string | undefined>(props: ChoicesProps<T>) {
 export function Tick(props: { label: string; value: boolean; onChange: (value: boolean) => void }) {
   const { label, value, onChange } = props;
   return (
-    <label class="choice">
+    <label class="choice tick">
       <input
         type="checkbox"
         checked={value}

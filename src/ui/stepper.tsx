@@ -35,8 +35,7 @@ export function Stepper(props: StepperProps) {
       onClick={() => press(by)}
       aria-label={`${label} ${by < 0 ? "down" : "up"} ${name}`}
     >
-      {by < 0 ? "−" : "+"}
-      {name}
+      {by < 0 ? `−${name}` : `+${name}`}
     </button>
   );
   return (

@@ -1,7 +1,7 @@
 import type { App } from "../app.ts";
 
-/** How many times faster than it was fished the sample is played: four hours in about four minutes. */
-const SAMPLE_SPEED = 60;
+/** How many times faster than it was fished the sample is played: four hours in about two minutes. */
+const SAMPLE_SPEED = 120;
 
 /** What is read before a session starts, and never stands in the way afterwards. */
 export function Before({ app }: { app: App }) {
@@ -26,7 +26,7 @@ export function Before({ app }: { app: App }) {
         </div>
         <p>
           Water, peg and limits are named under <a href="#set-up">Set-up</a>; what can be said is
-          under <a href="#phrases">What to say</a>.
+          under <a href="#phrases">Phrases</a>.
         </p>
       </div>
       <Cautions />

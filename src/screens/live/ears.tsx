@@ -8,12 +8,8 @@ export function Ears({ app }: { app: App }) {
   const { is, trouble } = hearing;
   return (
     <section class={`ears ears-${is}`} aria-labelledby="ears-state">
-      <FloatOnWater />
-      <div class="ears-words">
-        <h2 id="ears-state">{state}</h2>
-        {which && <p>{which}</p>}
-        {is === "listening" && !app.isAwake.value && <p>The screen may switch itself off.</p>}
-      </div>
+      <FloatOnWater stands={!starts} />
+      <h2 id="ears-state">{state}</h2>
       <button
         type="button"
         class="ears-button"
@@ -21,6 +17,7 @@ export function Ears({ app }: { app: App }) {
       >
         {button}
       </button>
+      {which && <p class="ears-which">{which}</p>}
       {trouble && (
         <p class="ears-trouble">
           <strong>{trouble.what}</strong> {trouble.todo}
@@ -31,14 +28,21 @@ export function Ears({ app }: { app: App }) {
 }
 
 /** Stands while it listens, lies flat while it does not; the words beside it say the same. */
-function FloatOnWater() {
+function FloatOnWater({ stands }: { stands: boolean }) {
   return (
-    <svg class="ears-float" viewBox="0 0 48 64" aria-hidden="true">
-      <g class="ears-float-stem">
-        <path d="M24 4v22" class="ears-float-tip" />
-        <path d="M24 24c10 10 10 20 0 34c-10-14-10-24 0-34z" class="ears-float-body" />
-      </g>
-      <path d="M2 40q6-5 11 0t11 0t11 0t11 0" class="ears-float-water" />
+    <svg class="ears-float" viewBox="0 0 64 64" aria-hidden="true">
+      {stands ? (
+        <>
+          <path d="M32 4v22" class="ears-float-tip" />
+          <path d="M32 22c11 10 11 22 0 38c-11-16-11-28 0-38z" class="ears-float-body" />
+        </>
+      ) : (
+        <>
+          <path d="M4 32l18 2" class="ears-float-tip" />
+          <path d="M18 33c12-9 24-8 42 4c-18 7-32 6-42-4z" class="ears-float-body" />
+        </>
+      )}
+      <path d="M2 44q7.500-6 15 0t15 0t15 0t15 0" class="ears-float-water" />
     </svg>
   );
 }

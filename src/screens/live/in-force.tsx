@@ -34,9 +34,11 @@ export function NetInForce({ app }: { app: App }) {
   return (
     <section class="figure" aria-label="Net in force">
       <h2 class="figure-name">Net {net}</h2>
-      <p>
-        <strong class="numeral">{formatWeight(spokenG, weight)}</strong>
-        {limitG && ` of ${formatWeight(limitG, weight)}`}
+      <p class="pairs">
+        <span>
+          <strong class="numeral">{formatWeight(spokenG, weight)}</strong>
+          {limitG && ` of ${formatWeight(limitG, weight)}`}
+        </span>
         {limitG && <Room spokenG={spokenG} limitG={limitG} style={weight} />}
       </p>
       {limitG && <FillBar share={spokenG / limitG} />}
@@ -53,7 +55,7 @@ interface RoomProps {
 function Room({ spokenG, limitG, style }: RoomProps) {
   const room = limitG - spokenG;
   if (room < 0) {
-    return <span class="figure-beside warn">over by {formatWeight(-room, style)}</span>;
+    return <span class="warn">over by {formatWeight(-room, style)}</span>;
   }
-  return <span class="figure-beside">room for {formatWeight(room, style)}</span>;
+  return <span>room for {formatWeight(room, style)}</span>;
 }

@@ -30,7 +30,6 @@ function Understood({ app, last }: { app: App; last: LastHeard }) {
       {understood.length > 0 && (
         <ul class="last-understood">
           {understood.map((line, place) => (
-            // biome-ignore lint/suspicious/noArrayIndexKey: two lines may say the same
             <li key={place}>{line}</li>
           ))}
         </ul>

@@ -28,9 +28,7 @@ export function SinceFish({ app }: { app: App }) {
   if (since === undefined || endedAt !== undefined) return null;
   return (
     <section class="figure" aria-label="Time since the last fish">
-      <h2 class="figure-name">
-        {lastFishAt === undefined ? "Since the start" : "Since last fish"}
-      </h2>
+      <h2 class="figure-name">{lastFishAt === undefined ? "Since start" : "Since fish"}</h2>
       <p class="numeral" role="timer">
         {formatElapsed(app.now.value - since)}
       </p>
@@ -45,18 +43,16 @@ export function Rate({ app }: { app: App }) {
   return (
     <section class="figure" aria-label="Rate">
       <h2 class="figure-name">Fish an hour</h2>
-      {now === undefined ? (
-        <p>
-          <strong class="numeral">{formatRate(session)}</strong> so far
-        </p>
-      ) : (
-        <p>
-          <strong class="numeral">{formatRate(now)}</strong> last half hour{" "}
-          <span class="figure-beside">
-            <strong class="numeral">{formatRate(session)}</strong> whole session
+      <p class="pairs">
+        {now !== undefined && (
+          <span>
+            <strong class="numeral">{formatRate(now)}</strong> half hour
           </span>
-        </p>
-      )}
+        )}
+        <span>
+          <strong class="numeral">{formatRate(session)}</strong> session
+        </span>
+      </p>
     </section>
   );
 }
