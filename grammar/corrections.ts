@@ -10,7 +10,7 @@ export interface Resolved {
 }
 
 /** What a correction makes moot: it is a weight or size because it corrects one. */
-const MOOT_DOUBTS = new Set(["a weight without a fish"]);
+const MOOT_DOUBTS = new Set(["a weight without a fish", "hook bait or feed was not said"]);
 
 export function resolveCorrections(pieces: readonly Piece[]): Resolved {
   const resolved: Resolved = { statements: [], doubts: [], loose: [] };

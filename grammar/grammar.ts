@@ -12,7 +12,7 @@ import type { OwnWord, OwnWords } from "./vocabulary/vocabulary.ts";
 
 /** What may follow the words that announce a correction. */
 const CORRECTABLE =
-  "fish weight-only corrected-size corrected-words hook-pulled snapped lost depth distance rig hook net";
+  "fish weight-only corrected-size corrected-foul bare-bait hook-pulled snapped lost depth distance rig hook net";
 
 const COLOURS_AND_SIZES = "red | white | yellow | orange | four mil | six mil | eight mil";
 

@@ -10,14 +10,14 @@ export interface PhraseTopic {
 const TOPICS: readonly [title: string, ids: string][] = [
   ["The session", "session-start session-pause session-resume session-stop"],
   ["Fish", "fish one-more weight-only"],
-  ["Fish lost", "lost hook-pulled snapped lost-foul"],
+  ["Fish lost", "lost lost-several hook-pulled snapped lost-foul"],
   ["Bites and drops", "drop bite missed knock liner"],
   ["Feed", "feeding fed-by fed-measure"],
   ["Depth", "depth depth-by deeper-or-shallower"],
   ["Distance", "distance distance-by"],
-  ["Rig, hook and bait", "rig hook hook-bait lash lash-by"],
+  ["Rig, hook and bait", "rig hook hook-bait bare-bait lash lash-by"],
   ["Nets", "net"],
-  ["Putting it right", "correction corrected-size corrected-words withdraw"],
+  ["Putting it right", "correction corrected-size corrected-foul withdraw"],
   [
     "Questions",
     "ask-total ask-count ask-last-fish ask-rate ask-best-depth ask-best-rig ask-best-bait ask-net ask-pace ask-time-left ask-set-up",

@@ -1,6 +1,6 @@
 /** Statements in English. Reading what is said gives the same statement back. */
 import { changeParts } from "./saying/change.ts";
-import { fishParts, sayName } from "./saying/fish.ts";
+import { fishParts, sayName, sayOne } from "./saying/fish.ts";
 import { sayDuration, sayNumber, sayTemperature, sayWeight } from "./saying/quantities.ts";
 import type { Amendable, Question, Statement, StatementOf } from "./statement.ts";
 
@@ -66,7 +66,7 @@ function sayFish(fish: StatementOf<"fish">): string {
 }
 
 function sayLoss({ cause, species }: StatementOf<"loss">): string {
-  const name = species && sayName(species);
+  const name = species && sayOne(species);
   switch (cause) {
     case "off":
       return `lost ${name ?? "one"}`;
@@ -75,7 +75,7 @@ function sayLoss({ cause, species }: StatementOf<"loss">): string {
     case "snapped":
       return name ? `${name} snapped me` : "snapped me";
     case "foul":
-      return `lost a foul hooked ${name ?? "one"}`;
+      return `lost a foul hooked ${species ? sayName(species) : "one"}`;
     case "net":
       return `lost ${name ?? "one"} at the net`;
   }
@@ -88,13 +88,14 @@ function sayFeed({ times, amountG, bait, baitNote, how, unit }: StatementOf<"fee
   const name = bait && (baitNote ? `${baitNote} ${bait}` : bait);
   const what = [amount, name].filter((part) => part !== undefined).join(" of ");
   const verb = how === undefined ? "fed" : how === "hand" && !what ? "fed by hand" : FED[how];
-  return [verb, what, times && `${sayNumber(times)} times`].filter(Boolean).join(" ");
+  const often = times === 2 ? "twice" : times && `${sayNumber(times)} times`;
+  return [verb, what, often].filter(Boolean).join(" ");
 }
 
 function sayConditions({ wind, sky, waterC, airC }: StatementOf<"conditions">): string {
   return [
     wind && `wind ${wind}`,
-    sky && `sky ${sky}`,
+    sky,
     waterC !== undefined && `water ${sayTemperature(waterC)}`,
     airC !== undefined && `air ${sayTemperature(airC)}`,
   ]
@@ -111,6 +112,8 @@ function sayValues(set: Amendable): string {
   if (set.cause) return sayLoss({ kind: "loss", cause: set.cause, ...pick(set.species) });
   if (set.number !== undefined) return `net ${set.number}`;
   const about = set.approx && set.weightG === undefined && set.lengthMm === undefined;
+  const isKindOnly = set.species !== undefined && Object.keys(set).length === 1;
+  if (isKindOnly) return sayOne(set.species as string);
   const parts = [...fishParts(set), ...changeParts(set)];
   return about ? ["about", ...parts].join(" ") : parts.join(", ");
 }

@@ -87,6 +87,10 @@ interface Best {
   doubts: number;
 }
 
+/** What counts only in a correction is the last thing to take a line for. */
+const doubtsIn = ({ stated }: Piece): number =>
+  (stated.doubts?.length ?? 0) + (stated.onlyCorrects ? 2 : 0);
+
 /** A word passed over is nearly as good as one that a phrase takes. */
 const ASIDE_WORTH = 0.9;
 
@@ -108,7 +112,7 @@ function choose(pieces: readonly Piece[], asides: readonly Aside[], length: numb
         covered: before.covered + piece.to - piece.from,
         pieces: [...before.pieces, piece],
         rank: before.rank + piece.rank,
-        doubts: before.doubts + (piece.stated.doubts?.length ?? 0),
+        doubts: before.doubts + doubtsIn(piece),
       };
       if (isBetter(candidate, here)) here = candidate;
     }

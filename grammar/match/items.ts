@@ -19,7 +19,8 @@ import { readFreeText } from "./free-text.ts";
 
 /** What each slot carries. */
 export interface SlotValues {
-  weight: { g: number; unit: WeightUnit; approx?: true };
+  /** `ofFish`: said as "a two pounder", which is a fish by itself. */
+  weight: { g: number; unit: WeightUnit; approx?: true; ofFish?: true };
   length: { mm: number; unit: LengthUnit; approx?: true };
   temperature: number;
   duration: number;
@@ -77,7 +78,8 @@ const READERS: readonly SlotReader[] = [
     if (!weight || weight.value <= 0) return undefined;
     const { value, unit, approx, next } = weight;
     const g = withoutNoise(value);
-    return { slot: "weight", value: { g, unit, ...(approx && { approx }) }, next };
+    const ofFish = /er$|ers$/.test(words[next - 1] ?? "") && ({ ofFish: true } as const);
+    return { slot: "weight", value: { g, unit, ...(approx && { approx }), ...ofFish }, next };
   },
   (words, i) => {
     const length = readLength(words, i);

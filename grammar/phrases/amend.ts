@@ -87,21 +87,13 @@ export const correctedSize: Phrase = {
   },
 };
 
-export const correctedWords: Phrase = {
-  id: "corrected-words",
-  patterns: ["[a | an] (foul hooked | foul hooker)", "[a | the | on | on the] <bait>"],
+export const correctedFoul: Phrase = {
+  id: "corrected-foul",
+  patterns: ["[a | an] (foul hooked | foul hooker)"],
   examples: {
     "make that foul hooked": [{ kind: "amend", of: "last", set: { foul: true } }],
-    "make that caster": [{ kind: "amend", of: "last", set: { bait: "caster" } }],
   },
-  states(said) {
-    const bait = said.first("bait");
-    return only(
-      bait
-        ? { kind: "change", bait: bait.id, ...given({ baitNote: bait.note }) }
-        : { kind: "fish", foul: true },
-    );
-  },
+  states: () => only({ kind: "fish", foul: true }),
 };
 
 const only = (statement: Parameters<typeof sure>[0], ...doubts: string[]) => ({

@@ -45,7 +45,7 @@ export const bait: Phrase = {
     "(i'll give | giving | give | gonna give | going to give | let's give) [the | some] <bait> a (go | try | whirl)",
     "(swapped | swapping | changed | changing | switched) [the | my] <bait> for [the | some | a] <bait>",
     "(baiting up with | baited with | baited up with | baited | baiting with | hooking) [a | the] <bait>",
-    "<bait> (instead | this time | for a change | now)",
+    "<bait> (instead | this time | for a change)",
     "(taking | took | taken) [the | my] <bait> off [putting | put] <bait> on",
     "with <bait> on",
     "(put | stuck | put on | sticking | putting | popped | got | tried | stick) [a | some | a bit of | two | a piece of | the | double | one] <bait> on [the hook | now]",
@@ -65,5 +65,19 @@ export const bait: Phrase = {
   states(said) {
     const read = said.all("bait").at(-1);
     return read && sure({ kind: "change", bait: read.id, ...given({ baitNote: read.note }) });
+  },
+};
+
+/** Only the bait's name: most likely what is on the hook now. */
+export const bareBait: Phrase = {
+  id: "bare-bait",
+  patterns: ["[a | the | some] <bait>"],
+  examples: {
+    "make that caster": [{ kind: "amend", of: "last", set: { bait: "caster" } }],
+    "double corn": [{ kind: "change", bait: "corn", baitNote: "double" }],
+  },
+  states(said) {
+    const read = bait.states(said);
+    return read && { ...read, doubts: ["hook bait or feed was not said"] };
   },
 };

@@ -107,7 +107,12 @@ export const weightOnly: Phrase = {
   },
   states(said) {
     const read = stated(said.items);
-    if (!read || said.says("another", "got", "had", "landed", "caught")) return read;
+    if (
+      !read ||
+      said.first("weight")?.ofFish ||
+      said.says("another", "got", "had", "landed", "caught")
+    )
+      return read;
     return { ...read, doubts: [...(read.doubts ?? []), "a weight without a fish"] };
   },
 };

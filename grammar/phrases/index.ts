@@ -1,16 +1,16 @@
 /** Every phrase, in the order in which they win where two fit equally well. */
-import { correctedSize, correctedWords, correction } from "./amend.ts";
+import { correctedFoul, correctedSize, correction } from "./amend.ts";
 import { questions } from "./ask.ts";
 import { deeperOrShallower, depth, depthBy } from "./change-depth.ts";
 import { distance, distanceBy } from "./change-distance.ts";
-import { bait, hook } from "./change-hook.ts";
+import { bait, bareBait, hook } from "./change-hook.ts";
 import { lash, lashBy } from "./change-lash.ts";
 import { rig } from "./change-rig.ts";
 import { airTemperature, sky, waterTemperature, wind } from "./conditions.ts";
 import { drop } from "./drop.ts";
 import { fedBy, fedMeasure, feeding } from "./feed.ts";
 import { fish, oneMore, weightOnly } from "./fish.ts";
-import { hookPulled, lost, lostFoul, snapped } from "./loss.ts";
+import { hookPulled, lost, lostFoul, lostSeveral, snapped } from "./loss.ts";
 import { net } from "./net.ts";
 import { note } from "./note.ts";
 import type { Phrase } from "./phrase.ts";
@@ -34,6 +34,7 @@ export const PHRASES: readonly Phrase[] = [
   hookPulled,
   snapped,
   lost,
+  lostSeveral,
   lash,
   lashBy,
   depth,
@@ -60,6 +61,7 @@ export const PHRASES: readonly Phrase[] = [
   waterTemperature,
   airTemperature,
   weightOnly,
+  bareBait,
   correctedSize,
-  correctedWords,
+  correctedFoul,
 ];

@@ -46,6 +46,31 @@ export const lost: Phrase = {
     said.says("its off", "hes off", "its gone off") ? undefined : lossOf(lostCause(said), said),
 };
 
+const MOST_LOST = 4;
+
+/** "lost two" is two losses. */
+export const lostSeveral: Phrase = {
+  id: "lost-several",
+  patterns: ["[i've | just] (lost | bumped) [another] (<few>) [of them | fish | <species> | more]"],
+  examples: {
+    "lost two": [
+      { kind: "loss", cause: "off" },
+      { kind: "loss", cause: "off" },
+    ],
+    "lost a couple of carp": [
+      { kind: "loss", cause: "off", species: "carp" },
+      { kind: "loss", cause: "off", species: "carp" },
+    ],
+  },
+  states(said) {
+    const count = said.first("number") ?? said.first("count") ?? 0;
+    if (!Number.isInteger(count) || count < 1 || count > MOST_LOST) return undefined;
+    const loss = { kind: "loss" as const, cause: "off" as const };
+    const one = { ...loss, ...given({ species: said.first("species") }) };
+    return sure(...Array.from({ length: count }, () => one));
+  },
+};
+
 export const lostFoul: Phrase = {
   id: "lost-foul",
   patterns: [
@@ -86,7 +111,7 @@ const ME =
 export const snapped: Phrase = {
   id: "snapped",
   patterns: [
-    `[lost (${THE_FISH}) | <species> | a <species> | big <species> | a big <species>] [it | it's | he's | he | has | that's | it has | been | i've been] (snapped | broke | broken | smashed | smashed up | bust | busted) [${ME}]`,
+    `[lost (${THE_FISH}) | <species> | a <species> | an <species> | big <species> | a big <species>] [it | it's | he's | he | has | that's | it has | been | i've been] (snapped | broke | broken | smashed | smashed up | bust | busted) [${ME}]`,
     `[lost (${THE_FISH}) | <species>] (${LINE}) [just] (${BROKE}) [me] [on a <species> | on (${THE_FISH}) | on me]`,
     `[i've been | been | got | i] (snapped | broken | smashed | smashed up | snapped off | snapped up | broke | broke off | broken off) [off] by (${THE_FISH})`,
   ],

@@ -8,6 +8,8 @@ export const RULES: Readonly<Record<string, string>> = {
   article: "a | an | another | the | some | one more | a few | few | my first | first",
   /** How far out; a pole is measured in metres, but any length is understood. */
   metres: "<length>",
+  /** So few that they are lost in one breath. */
+  few: "<number> | <count>",
   more: "more | other | of the | of them",
   quality:
     "small | little | tiny | big | large | nice | good | decent | lovely | better | proper | cracking | lump of a | average | tidy | smaller | bigger | fat | long | bonus | stamp of | big old | chunky | stockie | foul hooked | fowl hooked",

@@ -24,6 +24,7 @@ export const QUANTITY_RULES: Readonly<Record<string, string>> = {
     "<tens> [<digit>] (centimetre | centimetres) | <to-fifteen> (inch | inches) | <two-to-twenty> and <fraction> inches | an inch | <two-to-nine> (foot | feet) [<to-eleven>] | a foot [and a half] | half a metre | a metre [and a half | <tens>] | one metre <tens> | <two-to-twenty> metres | <two-to-twenty> and a half metres | one point <digit> metres",
   metres:
     "<two-to-twenty> metres | <two-to-nine> and a half metres | eleven and a half metres | thirteen and a half metres",
+  few: "two | three | a couple of",
   temperature: "[minus] <to-fifteen> [point five] degrees | <tens> [<digit>] degrees",
   duration:
     "<two-to-twenty> minutes | thirty minutes | a minute [and a half] | half an hour | an hour | <tens> seconds | a quarter of an hour",

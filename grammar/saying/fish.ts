@@ -6,6 +6,10 @@ import { sayLength, sayNumber, sayWeight } from "./quantities.ts";
 /** Species as they are called; one of the angler's own is called what he called it. */
 export const sayName = (species: string): string => speciesById.get(species)?.names[0] ?? species;
 
+/** "a tench", "an F1". */
+export const sayOne = (species: string): string =>
+  `${/^([aeiou]|F1)/i.test(sayName(species)) ? "an" : "a"} ${sayName(species)}`;
+
 /** "3 roach, 6 ounces each", "carp, about 2 pounds, 40 centimetres, foul hooked". */
 export function fishParts(fish: Omit<StatementOf<"fish">, "kind"> | Amendable): string[] {
   const { species, weightG, lengthMm, count, approx, foul, unit } = fish;

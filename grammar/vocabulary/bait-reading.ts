@@ -24,15 +24,21 @@ export function readBait(
 ): BaitRead | undefined {
   const noteFrom = BAIT_CUTS.has(words[i] ?? "") ? i + 1 : i;
   let at = noteFrom;
+  let sized = false;
   for (let taken = 0; taken < MOST_QUALITIES; taken += 1) {
     const bait = nameAt(vocabulary.baits, words, at);
     if (bait) return { ...withKind(words, at, bait), noteFrom, noteTo: at };
     const next = readQuality(words, at);
-    if (next === undefined) return undefined;
+    if (next === undefined) break;
+    sized ||= next > at + 1;
     at = next;
   }
-  return undefined;
+  return sized && isHooked(words, i) ? { id: "pellet", noteFrom, noteTo: at, next: at } : undefined;
 }
+
+/** "on the red six mil": only pellets are called by their size alone. */
+const isHooked = (words: readonly string[], i: number): boolean =>
+  /^(on|onto|to)$/.test(words[words[i - 1] === "the" ? i - 2 : i - 1] ?? "");
 
 function withKind(words: readonly string[], nameFrom: number, { id, next }: Name) {
   const kind = NAMED_KINDS.get(words[nameFrom] ?? "");
