@@ -28,6 +28,9 @@ export function joinPieces(
   return joined;
 }
 
+/** Phrases whose doubt is gone once they belong to something. */
+const ABSORBED = new Set(["weight-only", "bare-bait"]);
+
 function join(first: Piece, second: Piece): Piece["stated"] | undefined {
   const [a, ...moreA] = first.stated.statements;
   const [b, ...moreB] = second.stated.statements;
@@ -35,7 +38,7 @@ function join(first: Piece, second: Piece): Piece["stated"] | undefined {
   const statement = joinStatements(a, b, first, second);
   if (!statement) return undefined;
   const doubts = [first, second].flatMap(({ phrase, stated }) =>
-    phrase.id === "weight-only" ? [] : (stated.doubts ?? []),
+    ABSORBED.has(phrase.id) ? [] : (stated.doubts ?? []),
   );
   return { statements: [statement], doubts };
 }
@@ -55,6 +58,12 @@ function joinStatements(
       return b.kind === "change" ? joinFields(a, b) : undefined;
     case "conditions":
       return b.kind === "conditions" ? joinFields(a, b) : undefined;
+    case "feed":
+      return b.kind === "feed" || second.phrase.id === "bare-bait" ? joinFeed(a, b) : undefined;
+    case "drop":
+      return b.kind === "drop" ? a : undefined;
+    case "ask":
+      return b.kind === "ask" && a.what === b.what ? a : undefined;
     case "net":
       return b.kind === "net" ? joinFields(a, b) : undefined;
     case "session":
@@ -66,6 +75,13 @@ function joinStatements(
     default:
       return undefined;
   }
+}
+
+/** "potted some in, fifty grams"; a bait named right after feeding is what was fed. */
+function joinFeed(a: StatementOf<"feed">, b: Statement): Statement | undefined {
+  if (b.kind === "feed") return joinFields(a, b);
+  if (b.kind !== "change" || b.bait === undefined || a.bait !== undefined) return undefined;
+  return { ...a, bait: b.bait, ...(b.baitNote !== undefined && { baitNote: b.baitNote }) };
 }
 
 /** "just a tap, a knock"; "bite, missed it" is the one bite. */

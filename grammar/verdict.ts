@@ -43,16 +43,18 @@ export function judge(
 ): Judged {
   if (statements.length === 0) return talk;
   if (over.length === 0) {
-    return {
-      verdict: doubts.length > 0 ? "check" : "log",
-      statements: [...statements],
-      doubts: [...doubts],
-    };
+    const all = isOnlyNames(statements) ? [...doubts, "two kinds and no size"] : [...doubts];
+    return { verdict: all.length > 0 ? "check" : "log", statements: [...statements], doubts: all };
   }
   const strange = over.length <= MOST_STRANGE_WORDS && over.every(isStrange);
   if (!strange || !statements.some(isMeasured) || doubts.length > 0) return talk;
   return { verdict: "check", statements: [...statements], doubts: ["words left over"] };
 }
+
+/** "a skimmer's just a small bream" names two and catches none. */
+const isOnlyNames = (statements: readonly Statement[]): boolean =>
+  statements.length > 1 &&
+  statements.every((one) => one.kind === "fish" && Object.keys(one).length === 2 && one.species);
 
 const talk: Judged = { verdict: "ignore", statements: [], doubts: [] };
 

@@ -11,9 +11,10 @@ export const correction: Phrase = {
   id: "correction",
   patterns: [
     "<fix>",
-    "[no | sorry | actually | no sorry | correction] (<last>) (<been>) [about]",
+    "[no | sorry | actually | no sorry | correction] (<last>) (<been>)",
     "[no | sorry | actually] (last one | last fish | that last one | the last one | the last fish)",
     "[no | sorry | actually] [change | correct | make | amend | set | edit | fix | alter] (<numbered>) (<number> | one) [<been> | to | is] [to]",
+    "[put | have] (<numbered>) (<number> | one) [down] (as | at)",
     "[no | sorry | actually | it was] not [a | an | the] (<species> | <weight> | <length> | <bait> | <number> | fish)",
   ],
   examples: {
@@ -26,6 +27,7 @@ export const correction: Phrase = {
       { kind: "amend", of: 7, set: { lengthMm: 450, unit: { length: "cm" } } },
     ],
     "last one was a tench, not a bream": [{ kind: "amend", of: "last", set: { species: "tench" } }],
+    "put fish ten down as a roach": [{ kind: "amend", of: 10, set: { species: "roach" } }],
     "not a carp, an F1": [{ kind: "amend", of: "last", set: { species: "f1" } }],
   },
   states(said) {

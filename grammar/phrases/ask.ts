@@ -27,11 +27,18 @@ const total = ask(
 const count = ask(
   "count",
   [
+    "(how many's that | how many's | how many is that | that's how many | how many does that make it | how many now) [now | so far | altogether]",
     `how many [fish | <species>] [have i | have we | i've | we've] (got | had | caught | landed | have i had | have i got | have i caught | have i landed | i got | i had) [${SO_FAR}]`,
     `how many [fish] (is that | are that | 's that | am i on | so far | i got | is it | does that make | am i up to | now | do i have | in the net) [${SO_FAR}]`,
     `[${WHATS}] [my | the] (fish count | count | number of fish | how many fish | tally of fish | fish total | catch count | how many | fish tally) [${SO_FAR}]`,
   ],
-  ["how many fish have I had", "how many is that", "fish count"],
+  [
+    "how many's that",
+    "how many so far",
+    "how many fish have I had",
+    "how many is that",
+    "fish count",
+  ],
 );
 
 const lastFish = ask(
@@ -85,7 +92,7 @@ const best = (
 const bestDepth = best(
   "best-depth",
   "depth",
-  "should i be at | should i fish | should i be fishing | should i fish at | am i catching best at | am i catching most at | am i doing best at | are they at | are they feeding at | are the fish at | should i be on | am i catching at | have i caught most at | have i caught best at | did i catch most at",
+  "should i be at | should i fish | should i be fishing | should i fish at | am i catching best at | am i catching most at | am i doing best at | are they at | are they feeding at | are the fish at | are they coming at | are they coming at best | are they at best | are they taking at | are they biting at | should i be on | am i catching at | have i caught most at | have i caught best at | did i catch most at",
   "best depth",
   "which depth is best",
   "what depth should I fish",
@@ -116,7 +123,7 @@ const net = ask(
     "(how much is in | what's in | how's | how much have i got in | how many in | how many are in | how full is | what have i got in) net (<number> | one)",
     `(how's | how is | how are | how about | what about | what's in | how full's | how full is | how heavy is | how heavy's | what have i got in | how much have i got in | how much is in | how many are in | what is in | how much weight is in | what weight is in | what weight's in | how close is | how much is left in | how much have i left in | how much room in | how much room is in | how much room's left in | how much room have i got in | how much room is there in | how much space in | how much more in | how far off is | how's the weight in | how much weight have i got in | what's the weight in | how much can i still put in | how many in | how much in | how much space is left in | how much room is left in | how near is) (${THE_NET}) [now | looking | doing | so far | to the limit | for weight | limit | left | getting on | to full | to being full | to its limit]`,
     `[${WHATS} | check | how much is] [the | my | this] (net weight | net limit | weight in the net | weight in this net | weight of the net | weight of this net | net total | net check | check the net | keepnet weight)`,
-    "(how much more can the net take | how much more can i put in this net | how much more can i put in the net | how much more will the net take | how much more will this net take | am i near the net limit | am i close to the net limit | am i over the limit | am i over the net limit | is the net full | is this net full | how long till the net's full | do i need a new net | do i need to change nets | should i change nets | how far off the limit | how far off the net limit am i | how much left in the net | am i near the limit | how close am i to the limit | how close am i to the net limit | how far off the limit am i | how much room left in the net | is the net nearly full | is it time for a new net | am i near the limit in this net | how much can this net take | am i close to the limit | am i over in this net | how much have i got in this net | which net am i on | what net am i on | how close to the limit am i | how much more can this net take | is the net over | is this net nearly full | net status | is the net getting full)",
+    "(how much more can the net take | how much more can i put in this net | how much more can i put in the net | how much more will the net take | how much more will this net take | am i near the net limit | am i close to the net limit | am i over the limit | am i over the net limit | is the net full | is this net full | how long till the net's full | do i need a new net | do i need to change nets | should i change nets | how far off the limit | how far off the net limit am i | how much left in the net | am i near the limit | how close am i to the limit | how close am i to the net limit | how far off the limit am i | how much room left in the net | is the net nearly full | is it time for a new net | am i near the limit in this net | how much can this net take | am i close to the limit | am i over in this net | how much have i got in this net | which net am i on | what weight's the net at | what's the net at | what weight is the net at | what's the net on | what net am i on | how close to the limit am i | how much more can this net take | is the net over | is this net nearly full | net status | is the net getting full)",
   ],
   ["how's the net", "how much is in net two", "net weight", "is the net full"],
 );
@@ -127,7 +134,7 @@ const pace = ask(
     `[${WHATS}] [my | the] (pace | projected weight | projection | forecast | projected total | projected finish | predicted weight | estimated finish | final weight going to be | projected bag) [looking | now | so far]`,
     "what pace am i on",
     "what (pace | weight) am i (on for | heading for | going to finish with | going to finish on | on course for)",
-    "(am i on pace | am i on target | am i on for my target | what am i on for | what am i on course for | what will i finish with | how much will i finish with | how much will i end up with | how much will i have at the end | what will i have | what will i finish on | what will i end up with | what'll i end up with | what'll i finish with | what'll i have | what'll i finish on | where will i finish | where will i finish at this rate | what weight will i finish on | what weight will i finish with | am i going to make the target | am i going to make my target | what am i heading for | what am i going to finish with | what am i going to end up with | what will i have at the end | what will i end up on | what's it looking like for the end | what will i weigh | am i on track | am i ahead of target | am i behind target | am i going to make it | will i make my target | will i make the target | will i get to my target | what do i need an hour | what do i need per hour | how much do i need an hour | how much do i need per hour | what am i going to weigh | what am i going to weigh in | am i ahead or behind | what will i weigh in with | what will i weigh in | where am i heading | at this rate what will i finish with | at this rate what will i have | what am i going to end on | am i on course | am i on course for my target | will i hit my target | am i going to hit my target | how am i doing against my target | how am i doing against the target | am i ahead of my target | what will i end with | what's my finishing weight going to be) [at this rate | by the end | at the end]",
+    "(am i on pace | am i on target | am i on for my target | what am i on for | what am i on course for | what will i finish with | how much will i finish with | how much will i end up with | how much will i have at the end | what will i have | what will i finish on | what will i end up with | what'll i end up with | what'll i finish with | what'll i have | what'll i finish on | where will i finish | where will i finish at this rate | what weight will i finish on | what weight will i finish with | am i going to make the target | am i going to make my target | what am i heading for | what am i going to finish with | what am i going to end up with | what will i have at the end | what will i end up on | what's it looking like for the end | what will i weigh | am i on track | am i ahead of target | am i behind target | am i going to make it | will i make my target | will i make the target | will i get to my target | what do i need an hour | what do i need per hour | how much do i need an hour | how much do i need per hour | what am i going to weigh | what am i going to weigh in | am i ahead or behind | what will i weigh in with | what will i weigh in | where am i heading | at this rate what will i finish with | at this rate what will i have | what am i going to end on | am i on course | am i on course for my target | will i hit my target | am i going to hit my target | how am i doing against my target | how am i doing against the target | am i ahead of my target | what will i end with | what will i finish with at this pace | what's my finishing weight going to be) [at this rate | by the end | at the end]",
   ],
   ["what's my pace", "what pace am I on", "what weight am I heading for", "what am I on for"],
 );

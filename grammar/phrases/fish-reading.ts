@@ -69,13 +69,9 @@ export function readFishes(items: readonly Item[]): FishesRead {
   });
 
   markWords(drafts, items);
-  const doubts = drafts.length > 1 && drafts.every(isOnlyNamed) ? ["two kinds and no size"] : [];
+  const doubts: string[] = [];
   return { fishes: drafts.map((draft) => finish(draft, doubts)), doubts };
 }
-
-/** "a skimmer's just a small bream" names two and catches none. */
-const isOnlyNamed = ({ weightG, lengthMm, count, numbers }: Draft): boolean =>
-  weightG === undefined && lengthMm === undefined && count === undefined && numbers.length === 0;
 
 /** "two gudgeon, eight ounce skimmer": the weight is the next fish's. */
 const isOfNext = (draft: Draft, next: Item | undefined): boolean =>

@@ -11,7 +11,7 @@ const FOUL =
 const OFF =
   "came off | come off | comes off | coming off | fell off | dropped off | got off | gone | off | lost | shed the hook | threw the hook | slipped the hook | slipped off | came adrift | come adrift | coming adrift | shook the hook | shook off | bumped off | dropped | away | got away | gone off";
 const AT_NET =
-  "halfway in | half way in | on the way in | on the way back | shipping back | on the top kit | at the top kit | under the pole tip | near the net | at the net | on the net | as i was netting it | as i was netting him | netting it | when i was netting it | going to the net | right at the net | by the net | over the net | just at the net | at net | netting it | netting him | as i netted it | just short of the net | at the landing net";
+  "halfway in | half way in | on the way in | on the way back | shipping back | on the top kit | at the top kit | under the pole tip | near the net | at the net | on the net | on the net rim | on the rim | as i was netting it | as i was netting him | netting it | when i was netting it | going to the net | right at the net | by the net | over the net | just at the net | at net | netting it | netting him | as i netted it | just short of the net | at the landing net";
 const BROKE =
   "snapped | broke | broken | smashed | cut | parted | gone | has gone | went | bust | snapped off | has snapped | has broken";
 
@@ -111,7 +111,7 @@ const ME =
 export const snapped: Phrase = {
   id: "snapped",
   patterns: [
-    `[lost (${THE_FISH}) | <species> | a <species> | an <species> | big <species> | a big <species>] [it | it's | he's | he | has | that's | it has | been | i've been] (snapped | broke | broken | smashed | smashed up | bust | busted) [${ME}]`,
+    `[lost (${THE_FISH}) | <species> | a <species> | an <species> | big <species> | a big <species>] [it | it's | he's | he | has | that's | it has | been | i've been] (snapped | broke | broken | smashed | smashed up | bust | busted) [${ME}] [that <species> | by a <species> | on a <species> | did that <species>]`,
     `[lost (${THE_FISH}) | <species>] (${LINE}) [just] (${BROKE}) [me] [on a <species> | on (${THE_FISH}) | on me]`,
     `[i've been | been | got | i] (snapped | broken | smashed | smashed up | snapped off | snapped up | broke | broke off | broken off) [off] by (${THE_FISH})`,
   ],

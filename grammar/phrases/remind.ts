@@ -4,7 +4,7 @@ import type { Statement } from "../statement.ts";
 import { given, type Phrase, type Said, sure } from "./phrase.ts";
 
 const NUDGE =
-  "can you nudge me | can you remind me | give us a nudge | give us a shout | nudge us | nudge me | remind me | prompt me | give me a nudge | a nudge | nudge | set a nudge | set a reminder | reminder | tell me | give me a reminder | give me a shout | shout | shout me | ping me | warn me | set a timer | a reminder | buzz me | beep me | beep | alert me | set me a reminder | remind us | let me know | give me a prompt | put a nudge on | set a nudge for | set reminder | nudges | reminders | poke me | set nudge";
+  "give us a reminder | give us a prompt | give me a shout out | can you nudge me | can you remind me | give us a nudge | give us a shout | nudge us | nudge me | remind me | prompt me | give me a nudge | a nudge | nudge | set a nudge | set a reminder | reminder | tell me | give me a reminder | give me a shout | shout | shout me | ping me | warn me | set a timer | a reminder | buzz me | beep me | beep | alert me | set me a reminder | remind us | let me know | give me a prompt | put a nudge on | set a nudge for | set reminder | nudges | reminders | poke me | set nudge";
 
 const what = (said: Said): string | undefined => said.first("text");
 

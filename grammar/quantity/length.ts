@@ -34,10 +34,10 @@ function withSmaller(
   return stands ? { ...length, value, next: number.next } : length;
 }
 
-function takenByNext(words: readonly string[], i: number): boolean {
-  const word = words[i] ?? "";
-  return LENGTH_WORDS.has(word) || WEIGHT_WORDS.has(word) || word === "point" || word === "minutes";
-}
+const takenByNext = (words: readonly string[], i: number): boolean =>
+  unitAt(words, i, LENGTH_WORDS) !== undefined ||
+  unitAt(words, i, WEIGHT_WORDS) !== undefined ||
+  /^(point|degrees|minutes)$/.test(words[i] ?? "");
 
 function readMisprinted(words: readonly string[], i: number) {
   const value = homophone(words[i]);

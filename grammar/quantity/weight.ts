@@ -65,10 +65,10 @@ const readArticle = (words: readonly string[], i: number): NumberRead | undefine
   words[i] === "an" && words[i + 1] === "ounce" ? { value: 1, next: i + 1 } : undefined;
 
 /** "two pounds, ten centimetres shallower": the ten belongs to what follows. */
-function takenByNext(words: readonly string[], i: number): boolean {
-  const word = words[i] ?? "";
-  return WEIGHT_WORDS.has(word) || LENGTH_WORDS.has(word) || word === "point" || word === "degrees";
-}
+const takenByNext = (words: readonly string[], i: number): boolean =>
+  unitAt(words, i, WEIGHT_WORDS) !== undefined ||
+  unitAt(words, i, LENGTH_WORDS) !== undefined ||
+  /^(point|degrees|minutes)$/.test(words[i] ?? "");
 
 /** "two pounds for ounces"; without the unit only where the line ends with it. */
 function readMisprinted(words: readonly string[], i: number): NumberRead | undefined {
