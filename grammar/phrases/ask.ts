@@ -34,7 +34,7 @@ const count = ask(
   ],
   [
     "how many's that",
-    "how many so far",
+    "how many am I on",
     "how many fish have I had",
     "how many is that",
     "fish count",
