@@ -11,7 +11,7 @@ const STATES = {
 /** Which water and peg, and how the session stands. */
 export function Where({ app }: { app: App }) {
   const { plan, state } = app.session.value;
-  const place = [plan.water, plan.peg && `peg ${plan.peg}`].filter(Boolean).join(", ");
+  const place = [plan.peg && `Peg ${plan.peg}`, plan.water].filter(Boolean).join(", ");
   return (
     <p class="masthead-where">
       {place && <span class="masthead-place">{place}</span>}

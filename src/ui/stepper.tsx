@@ -35,7 +35,9 @@ export function Stepper(props: StepperProps) {
       onClick={() => press(by)}
       aria-label={`${label} ${by < 0 ? "down" : "up"} ${name}`}
     >
-      {by < 0 ? `−${name}` : `+${name}`}
+      {`${by < 0 ? "−" : "+"}${name}`.split(" ").map((part) => (
+        <span key={part}>{part}</span>
+      ))}
     </button>
   );
   return (

@@ -43,7 +43,9 @@ export function WeightForm({ label, style, save, onSave }: WeightFormProps) {
                 autocomplete="off"
                 aria-label={`${label}, ${unit}`}
                 value={texts[unit] ?? ""}
-                onInput={(event) => setTexts({ ...texts, [unit]: event.currentTarget.value })}
+                onInput={({ currentTarget: { value } }) =>
+                  setTexts((before) => ({ ...before, [unit]: value }))
+                }
               />
               <span aria-hidden="true">{unit}</span>
             </span>

@@ -15,7 +15,7 @@ export function Bag({ app }: { app: App }) {
   if (!limits) return null;
   const lower = formatWeight(limits.lower, weight);
   return (
-    <span class="tally-note">
+    <span>
       {Number.isFinite(limits.upper)
         ? `likely ${lower} to ${formatWeight(limits.upper, weight)}`
         : `likely ${lower} or more`}

@@ -24,10 +24,14 @@ export function Before({ app }: { app: App }) {
             </button>
           )}
         </div>
-        <p>
-          Water, peg and limits are named under <a href="#set-up">Set-up</a>; what can be said is
-          under <a href="#phrases">Phrases</a>.
-        </p>
+        <div class="row">
+          <a class="button" href="#set-up">
+            Name the water
+          </a>
+          <a class="button" href="#phrases">
+            What you can say
+          </a>
+        </div>
       </div>
       <Cautions />
     </section>

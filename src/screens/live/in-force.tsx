@@ -1,3 +1,4 @@
+import { Figure } from "../../ui/figure.tsx";
 import { FillBar } from "../../ui/fill-bar.tsx";
 import { formatWeight } from "../../ui/format.ts";
 import type { App } from "../app.ts";
@@ -10,7 +11,7 @@ export function InForce({ app }: { app: App }) {
     <section class="figure" aria-label="Set-up in force">
       <h2 class="figure-name">Set-up</h2>
       {parts.length === 0 ? (
-        <p>Nothing said yet: “rig one, depth half a metre, on the pellet”</p>
+        <p>Not said yet: “rig one, depth half a metre”</p>
       ) : (
         <dl class="parts">
           {parts.map(({ name, value }) => (
@@ -36,7 +37,7 @@ export function NetInForce({ app }: { app: App }) {
       <h2 class="figure-name">Net {net}</h2>
       <p class="pairs">
         <span>
-          <strong class="numeral">{formatWeight(spokenG, weight)}</strong>
+          <Figure text={formatWeight(spokenG, weight)} />
           {limitG && ` of ${formatWeight(limitG, weight)}`}
         </span>
         {limitG && <Room spokenG={spokenG} limitG={limitG} style={weight} />}

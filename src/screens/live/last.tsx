@@ -35,7 +35,7 @@ function Understood({ app, last }: { app: App; last: LastHeard }) {
         </ul>
       )}
       {answer && <p class="last-answer">{answer}</p>}
-      {text && <p class="last-heard">Heard: “{text}”</p>}
+      {text && <p class="last-heard">“{text}”</p>}
     </>
   );
 }

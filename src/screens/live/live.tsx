@@ -44,10 +44,14 @@ function Ended() {
   return (
     <section class="ticket" aria-label="Afterwards">
       <h2>All out</h2>
-      <p>
-        Go through what was doubtful under <a href="#review">Review</a>, then see and send the day
-        under <a href="#summary">Summary</a>.
-      </p>
+      <div class="row">
+        <a class="button" href="#review">
+          Go through it
+        </a>
+        <a class="button" href="#summary">
+          See the day
+        </a>
+      </div>
     </section>
   );
 }

@@ -1,3 +1,4 @@
+import { Figure } from "../../ui/figure.tsx";
 import { formatElapsed, formatRate, formatWeight } from "../../ui/format.ts";
 import type { App } from "../app.ts";
 import { Bag } from "./bag.tsx";
@@ -9,13 +10,15 @@ export function Tally({ app }: { app: App }) {
   const { weight } = app.settings.value;
   return (
     <section class="tally" aria-label="Weight and count">
-      <p class="tally-weight">
-        <span class="numeral">{formatWeight(spokenG, weight)}</span>
-        <Bag app={app} />
+      <p>
+        <Figure text={formatWeight(spokenG, weight)} />
       </p>
-      <p class="tally-count">
-        <span class="numeral">{count}</span> fish
-        {unweighed > 0 && <span class="tally-note">{unweighed} without a weight</span>}
+      <p>
+        <Figure text={`${count} fish`} />
+      </p>
+      <p class="tally-beside">
+        <Bag app={app} />
+        {unweighed > 0 && <span>{unweighed} without a weight</span>}
       </p>
     </section>
   );

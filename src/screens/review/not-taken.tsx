@@ -1,8 +1,9 @@
 import { useState } from "preact/hooks";
-import { isEntryStatement } from "../../log/event.ts";
+import { type EntryStatement, isEntryStatement } from "../../log/event.ts";
 import type { HeardLine } from "../../log/session.ts";
 import { formatClock } from "../../ui/format.ts";
 import type { App } from "../app.ts";
+import { NewEntry } from "./new-entry.tsx";
 import { sayShown } from "./words.ts";
 
 /** How many lines are read at a time: reading each takes a phone a few milliseconds. */
@@ -33,6 +34,7 @@ export function NotTaken({ app }: { app: App }) {
 }
 
 function Line({ app, line }: { app: App; line: HeardLine }) {
+  const [isOpen, setOpen] = useState(false);
   const { id, at, heard } = line;
   const readings = app
     .readings(heard)
@@ -61,7 +63,29 @@ function Line({ app, line }: { app: App; line: HeardLine }) {
         >
           Keep as a note
         </button>
+        <button
+          type="button"
+          class="button"
+          aria-expanded={isOpen}
+          onClick={() => setOpen(!isOpen)}
+        >
+          It was something else
+        </button>
       </div>
+      {isOpen && (
+        <NewEntry
+          app={app}
+          at={at}
+          onSave={(statement, when) => take(app, line, statement, when)}
+        />
+      )}
     </>
   );
+}
+
+/** Makes an entry of a line; it takes the line's place, and its time if that is not set anew. */
+async function take(app: App, { id, at }: HeardLine, statement: EntryStatement, when: number) {
+  await app.adopt(id, [statement]);
+  const entry = app.session.value.entries.find((one) => one.id === id);
+  if (entry && when !== at) await app.moveTo(entry, when);
 }

@@ -8,9 +8,14 @@ interface AgainstProps {
   settings: Settings;
 }
 
+/** Shorter than this without a fish, a set-up was only passed through while others were named. */
+const A_WHILE_MS = 60_000;
+
 /** What was fished with, for how long, and what came of it. */
 export function SetUpsUsed({ summary, settings }: AgainstProps) {
-  const { setUps } = summary;
+  const setUps = summary.setUps.filter(
+    ({ count, fishedMs }) => count > 0 || fishedMs >= A_WHILE_MS,
+  );
   if (setUps.length === 0) return null;
   return (
     <section class="ticket" aria-labelledby="set-ups">
@@ -61,7 +66,9 @@ export function Nets({ summary, settings }: AgainstProps) {
       </table>
       {summary.nets.some(({ weighedG }) => weighedG === undefined) && (
         <p>
-          What the scales said is entered under <a href="#review">Review</a>.
+          <a class="button" href="#review">
+            Enter what the scales said
+          </a>
         </p>
       )}
     </section>

@@ -1,5 +1,6 @@
 import { sayName } from "../../../grammar/saying/fish.ts";
 import type { Summary } from "../../share/summary.ts";
+import { Figure } from "../../ui/figure.tsx";
 import { formatDuration, formatLength, formatWeight } from "../../ui/format.ts";
 import type { Settings } from "../app.ts";
 
@@ -22,15 +23,17 @@ export function Totals({ summary, settings }: FiguresProps) {
   return (
     <section class="ticket totals" aria-label="In all">
       <p>
-        <span class="numeral">{formatWeight(spokenG, settings.weight)}</span> as spoken
+        <Figure text={formatWeight(spokenG, settings.weight)} /> as spoken
       </p>
       <p>
-        <span class="numeral">{count}</span> fish in {formatDuration(fishedMs)} of fishing
+        <Figure text={`${count} fish`} /> in {formatDuration(fishedMs)} of fishing
       </p>
       {unweighed > 0 && <p>{unweighed} without a weight, not in the weight above.</p>}
       {toCheck > 0 && (
         <p>
-          <a href="#review">{toCheck} still to look at</a>
+          <a class="button" href="#review">
+            {toCheck} still to look at
+          </a>
         </p>
       )}
     </section>

@@ -51,11 +51,9 @@ function HourTable({ hours, weight }: { hours: readonly Hour[]; weight: WeightSt
         </tr>
       </thead>
       <tbody>
-        {hours.map(({ from, to, fish, grams, lost }) => (
+        {hours.map(({ from, fish, grams, lost }) => (
           <tr key={from}>
-            <th scope="row">
-              {formatClock(from)} to {formatClock(to)}
-            </th>
+            <th scope="row">{formatClock(from)}</th>
             <td>{fish}</td>
             <td>{formatWeight(grams, weight)}</td>
             <td>{lost}</td>

@@ -42,7 +42,7 @@ function NotStarted({ app }: { app: App }) {
       <h1>Summary</h1>
       <p>
         This session has not started yet. Once it has, its sums stand here. Earlier sessions are
-        opened under <a href="#set-up">Set-up</a>.
+        opened under Set-up.
       </p>
       <ExportLog app={app} />
     </>

@@ -13,7 +13,6 @@ export interface Laid {
 
 export interface Hour {
   from: number;
-  to: number;
   fish: number;
   /** Grams, fish without a weight left out. */
   grams: number;
@@ -51,12 +50,14 @@ export function layOut(session: Session, now: number): Laid | undefined {
   return { from, to, climb, rows, breaks };
 }
 
+/** An hour that has only just begun is no line of its own. */
+const A_WHILE_MS = 60_000;
+
 /** The session hour by hour from its start; the last one may be short. */
 export function hoursOf({ entries }: Session, { from, to }: Laid): Hour[] {
-  const count = Math.max(1, Math.ceil((to - from) / MS_PER_HOUR));
+  const count = Math.max(1, Math.ceil((to - from - A_WHILE_MS) / MS_PER_HOUR));
   const hours = Array.from({ length: count }, (_, place) => ({
     from: from + place * MS_PER_HOUR,
-    to: Math.min(to, from + (place + 1) * MS_PER_HOUR),
     fish: 0,
     grams: 0,
     lost: 0,

@@ -1,0 +1,109 @@
+/** An app for the screens with a real log in memory; what needs a browser is played by signals. */
+import { computed, type ReadonlySignal, type Signal, signal } from "@preact/signals";
+import { SteadyClock } from "../../src/log/clock.ts";
+import { Keeper } from "../../src/log/keeper.ts";
+import { MemoryStore } from "../../src/log/memory-store.ts";
+import type { Session } from "../../src/log/session.ts";
+import type { App, Hearing, Keeping, LastHeard, Settings } from "../../src/screens/app.ts";
+import { byHand } from "../../src/scribe/by-hand.ts";
+import { Notebook } from "../../src/scribe/notebook.ts";
+import { Scribe } from "../../src/scribe/scribe.ts";
+import { DEFAULT_SETTINGS } from "../../src/scribe/settings.ts";
+import { summarise } from "../../src/share/summary.ts";
+import { summaryText } from "../../src/share/summary-text.ts";
+
+/** Nine in the morning, where the test runs. */
+export const NINE = new Date(2026, 5, 6, 9, 0, 0).getTime();
+export const MINUTE_MS = 60_000;
+
+/** Minutes after nine, and what was heard then: the recogniser's alternatives, best first. */
+export type Line = readonly [minutes: number, ...alternatives: string[]];
+
+export interface FakeApp extends App {
+  session: ReadonlySignal<Session>;
+  /** What the screens asked of the parts that are only played, in order. */
+  asked: string[];
+  /** Lets the test play the part of the ears, the store and the clock. */
+  plays: {
+    hearing: Signal<Hearing>;
+    keeping: Signal<Keeping>;
+    interim: Signal<string>;
+    updateWaiting: Signal<boolean>;
+    sample: Signal<{ done: number; of: number } | undefined>;
+    now: Signal<number>;
+  };
+}
+
+export async function fakeApp(lines: readonly Line[] = []): Promise<FakeApp> {
+  const now = signal(NINE);
+  const asked: string[] = [];
+  const ask = (what: string) => () => void asked.push(what);
+  const clock = new SteadyClock(
+    () => now.value,
+    () => now.value,
+  );
+  const store = new MemoryStore(clock);
+  const notebook = new Notebook("session-a", store, new Keeper(store, clock));
+  await notebook.ready;
+  const settings = signal<Settings>(DEFAULT_SETTINGS);
+  const hearing = signal<Hearing>({ is: "off", sendsSound: true });
+  const keeping = signal<Keeping>({ unsaved: 0, damaged: 0 });
+  const [interim, nudge] = [signal(""), signal<string>()];
+  const lastHeard = signal<LastHeard>();
+  const sample = signal<{ done: number; of: number }>();
+  const [isAwake, updateWaiting] = [signal(true), signal(false)];
+  const scribe = new Scribe({
+    notebook,
+    trouble: () => undefined,
+    settings: () => settings.value,
+    now: () => now.value,
+    tell: () => {},
+    remind: (words) => {
+      nudge.value = words;
+    },
+  });
+  const { session } = notebook;
+  for (const [minutes, ...alternatives] of lines) {
+    now.value = NINE + minutes * MINUTE_MS;
+    lastHeard.value = await scribe.hear({ alternatives, by: "web" });
+  }
+  const text = (withPlace = false) =>
+    summaryText(summarise(session.value, now.value), settings.value, withPlace);
+
+  return {
+    ...{ session, hearing, interim, lastHeard, keeping, nudge, settings, now, isAwake, sample },
+    ...{ updateWaiting, asked },
+    sessions: signal([{ id: "session-a", firstAt: NINE, lastAt: NINE + 60 * MINUTE_MS }]),
+    canUndo: computed(() => session.value.corrections.length > 0),
+    canRedo: computed(() => session.value.undone.length > 0),
+    ...byHand(() => notebook),
+    startListening: ask("start listening"),
+    stopListening: ask("stop listening"),
+    async type(phrase) {
+      lastHeard.value = await scribe.type(phrase);
+    },
+    async takeBack() {
+      lastHeard.value = await scribe.takeBack();
+    },
+    readings: (heard) => scribe.readings(heard),
+    setSettings(part) {
+      settings.value = { ...settings.value, ...part };
+    },
+    newSession: ask("new session"),
+    openSession: async (id) => void asked.push(`open ${id}`),
+    playSample: async (speed) => void asked.push(`play the sample at ${speed}`),
+    stopSample: ask("stop the sample"),
+    summaryText: text,
+    shareSummary: async (withPlace) => {
+      asked.push(`share: ${text(withPlace)}`);
+      return "copied";
+    },
+    exportLog: async () => new Blob(["{}"], { type: "application/json" }),
+    importLog: async (file) => {
+      asked.push(`import ${file}`);
+      return { added: 3 };
+    },
+    takeUpdate: ask("take the update"),
+    plays: { hearing, keeping, interim, updateWaiting, sample, now },
+  };
+}
