@@ -58,7 +58,7 @@ function Import({ app }: { app: App }) {
         aria-describedby="import-outcome"
         onChange={(event) => take(event.currentTarget)}
       />
-      <p id="import-outcome">
+      <p id="import-outcome" role="status">
         {outcome.value ||
           "A log exported here or on another phone. What is known already stays as it is."}
       </p>

@@ -1,0 +1,94 @@
+import { act, fireEvent, render, screen, waitFor } from "@testing-library/preact";
+import { expect, test, vi } from "vitest";
+import { SummaryScreen } from "../../src/screens/summary/summary.tsx";
+import { fakeApp, type Line } from "./fake-app.ts";
+
+const DAY: readonly Line[] = [
+  [0, "start the session"],
+  [1, "rig one, depth one metre"],
+  [30, "carp, four pounds"],
+  [40, "hook pulled"],
+  [70, "rig two, depth half a metre"],
+  [80, "F1, one pound eight"],
+  [85, "roach"],
+  [90, "new net"],
+];
+
+const region = (name: string) => screen.getByRole("region", { name }).textContent ?? "";
+const rows = (table: string) =>
+  [...screen.getByRole("table", { name: table }).querySelectorAll("tbody tr")].map((row) =>
+    [...row.children].map((cell) => cell.textContent),
+  );
+
+test("before the start there is nothing to sum up", async () => {
+  render(<SummaryScreen app={await fakeApp()} />);
+  screen.getByText(/has not started yet/);
+});
+
+test("it sums the day up", async () => {
+  const app = await fakeApp(DAY);
+  await app.weigh(1, 6 * 453.59237);
+  render(<SummaryScreen app={app} />);
+  expect(region("In all")).toContain("5 lb 8 oz as spoken");
+  expect(region("In all")).toContain("3 fish in 1 h 30 min of fishing");
+  expect(region("In all")).toContain("1 without a weight");
+  expect(rows("By species")).toEqual([
+    ["carp", "1", "4 lb"],
+    ["F1", "1", "1 lb 8 oz"],
+    ["roach", "1", "not said"],
+  ]);
+  expect(region("Fish")).toContain("Best: carp, 4 lb");
+  expect(region("Lost")).toContain("1 Hook pulled");
+  expect(region("Set-ups")).toContain("rig 1, 1 m deep1 fish, 4 lb in 1 h 9 min");
+  expect(region("Set-ups")).toContain("rig 2, 50 cm deep2 fish, 1 lb 8 oz in 20 min");
+  expect(rows("Spoken against weighed")).toEqual([
+    ["1", "3", "5 lb 8 oz", "6 lb"],
+    ["2", "0", "0 lb", "not yet"],
+  ]);
+});
+
+test("the picture has its numbers beside it", async () => {
+  render(<SummaryScreen app={await fakeApp(DAY)} />);
+  const picture = screen.getByRole("img", { name: /^Weight landed from 09:00 to 10:30/ });
+  expect(picture.querySelector(".timeline-climb")?.getAttribute("d")).toMatch(/^M62 170H/);
+  expect(rows("Hour by hour")).toEqual([
+    ["09:00", "1", "4 lb", "1"],
+    ["10:00", "2", "1 lb 8 oz", "0"],
+  ]);
+});
+
+test("it follows the log while it grows, and the units that are set", async () => {
+  const app = await fakeApp(DAY);
+  render(<SummaryScreen app={app} />);
+  await act(() => app.type("carp, two pounds"));
+  expect(region("In all")).toContain("7 lb 8 oz");
+  act(() => app.setSettings({ weight: "kg" }));
+  expect(region("In all")).toContain("3.40 kg");
+});
+
+test("what will be sent is shown first, and the place only where it is allowed", async () => {
+  const app = await fakeApp(DAY);
+  await app.setPlan({ water: "Osier Lake" });
+  render(<SummaryScreen app={app} />);
+  expect(region("Send it")).not.toContain("Osier Lake");
+  fireEvent.click(screen.getByLabelText("Name the water and the peg"));
+  await waitFor(() => expect(region("Send it")).toContain("Osier Lake"));
+  const shown = document.querySelector(".to-send")?.textContent;
+  fireEvent.click(screen.getByRole("button", { name: "Share the text" }));
+  await screen.findByText("Copied: paste it into a message.");
+  expect(app.asked).toEqual([`share: ${shown}`]);
+});
+
+test("the log is saved as a file under the day's name", async () => {
+  const app = await fakeApp(DAY);
+  const saved: string[] = [];
+  vi.spyOn(HTMLAnchorElement.prototype, "click").mockImplementation(function (
+    this: HTMLAnchorElement,
+  ) {
+    saved.push(this.download);
+  });
+  render(<SummaryScreen app={app} />);
+  fireEvent.click(screen.getByRole("button", { name: "Save the log as a file" }));
+  await waitFor(() => expect(saved).toEqual(["pegscribe-log-2026-06-06.json"]));
+  vi.restoreAllMocks();
+});
