@@ -1,6 +1,6 @@
 /** Turns "make that" and the statement after it into one amendment. */
 import type { Piece } from "./match/cover.ts";
-import type { Amendable, Statement } from "./statement.ts";
+import type { Amendable, Statement, Target } from "./statement.ts";
 
 export interface Resolved {
   statements: Statement[];
@@ -14,13 +14,19 @@ const MOOT_DOUBTS = new Set(["a weight without a fish", "hook bait or feed was n
 
 export function resolveCorrections(pieces: readonly Piece[]): Resolved {
   const resolved: Resolved = { statements: [], doubts: [], loose: [] };
+  /** In "fish four, make that …" the first announcement names the fish. */
+  let carried: Target | undefined;
   for (let i = 0; i < pieces.length; i += 1) {
     const piece = pieces[i] as Piece;
     const next = pieces[i + 1];
-    if (isRepeated(piece, next)) continue;
+    if (next && isRepeated(piece, next)) {
+      carried = piece.stated.corrects === "last" ? carried : piece.stated.corrects;
+      continue;
+    }
     const set = next && announces(piece, next) && newValues(next);
     if (set && piece.stated.corrects !== undefined) {
-      resolved.statements.push({ kind: "amend", of: piece.stated.corrects, set });
+      resolved.statements.push({ kind: "amend", of: carried ?? piece.stated.corrects, set });
+      carried = undefined;
       resolved.doubts.push(...doubtsOf(next).filter((doubt) => !MOOT_DOUBTS.has(doubt)));
       i += isTail(pieces[i + 2]) ? 2 : 1;
     } else if (piece.stated.corrects !== undefined || piece.stated.onlyCorrects) {
@@ -34,9 +40,9 @@ export function resolveCorrections(pieces: readonly Piece[]): Resolved {
 }
 
 /** "sorry, I meant": two announcements are one. */
-const isRepeated = (piece: Piece, next: Piece | undefined): boolean =>
+const isRepeated = (piece: Piece, next: Piece): boolean =>
   piece.stated.corrects !== undefined &&
-  next?.stated.corrects !== undefined &&
+  next.stated.corrects !== undefined &&
   next.from === piece.to;
 
 const announces = ({ stated, to }: Piece, next: Piece): boolean =>

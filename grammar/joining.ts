@@ -29,12 +29,13 @@ export function joinPieces(
 }
 
 /** Phrases whose doubt is gone once they belong to something. */
-const ABSORBED = new Set(["weight-only", "bare-bait"]);
+const ABSORBED = new Set(["weight-only", "corrected-size", "bare-bait"]);
 
 function join(first: Piece, second: Piece): Piece["stated"] | undefined {
   const [a, ...moreA] = first.stated.statements;
   const [b, ...moreB] = second.stated.statements;
   if (!a || !b || moreA.length > 0 || moreB.length > 0) return undefined;
+  if (first.stated.onlyCorrects && second.stated.onlyCorrects) return undefined;
   const statement = joinStatements(a, b, first, second);
   if (!statement) return undefined;
   const doubts = [first, second].flatMap(({ phrase, stated }) =>
@@ -53,6 +54,7 @@ function joinStatements(
     case "fish":
       return b.kind === "fish" ? joinFish(a, b, first, second) : undefined;
     case "loss":
+      if (b.kind === "fish") return joinLostFish(a, b, second);
       return b.kind === "loss" ? joinLoss(a, b, second) : undefined;
     case "change":
       return b.kind === "change" ? joinFields(a, b) : undefined;
@@ -69,7 +71,7 @@ function joinStatements(
     case "session":
       return b.kind === "session" && a.act === b.act ? a : undefined;
     case "sign":
-      return b.kind === "sign" ? joinSigns(a, b) : undefined;
+      return b.kind === "sign" && a.sort === b.sort ? a : undefined;
     case "withdraw":
       return b.kind === "withdraw" && b.of === "last" ? a : undefined;
     default:
@@ -82,12 +84,6 @@ function joinFeed(a: StatementOf<"feed">, b: Statement): Statement | undefined {
   if (b.kind === "feed") return joinFields(a, b);
   if (b.kind !== "change" || b.bait === undefined || a.bait !== undefined) return undefined;
   return { ...a, bait: b.bait, ...(b.baitNote !== undefined && { baitNote: b.baitNote }) };
-}
-
-/** "just a tap, a knock"; "bite, missed it" is the one bite. */
-function joinSigns(a: StatementOf<"sign">, b: StatementOf<"sign">): Statement | undefined {
-  if (a.sort === b.sort) return a;
-  return a.sort === "bite" && b.sort === "missed" ? b : undefined;
 }
 
 /**
@@ -105,6 +101,21 @@ function joinFields<T extends Statement>(a: T, b: T): T | undefined {
 /** "smaller hook, a size eighteen": the first says that, the second what. */
 const isEmpty = (statement: Statement): boolean => Object.keys(statement).length === 1;
 
+/** Phrases that say a size and no fish. */
+const SIZES = new Set(["weight-only", "corrected-size"]);
+
+/** "came off at the net, F1": a name alone after a loss is what was lost. */
+function joinLostFish(
+  loss: StatementOf<"loss">,
+  { species, ...rest }: StatementOf<"fish">,
+  second: Piece,
+): Statement | undefined {
+  const isName = second.to - second.from === 1 && Object.keys(rest).length === 1;
+  return isName && species !== undefined && loss.species === undefined
+    ? { ...loss, species }
+    : undefined;
+}
+
 /** A weight on its own belongs to the fish named before it; "a fish" to the one named after it. */
 function joinFish(
   a: StatementOf<"fish">,
@@ -113,10 +124,10 @@ function joinFish(
   second: Piece,
 ): Statement | undefined {
   const isBare = a.weightG === undefined && a.lengthMm === undefined;
-  if (isBare && second.phrase.id === "weight-only" && b.species === undefined)
-    return { ...a, ...b };
-  const isWeight = first.phrase.id === "weight-only" && a.species === undefined;
-  if (isWeight && b.species !== undefined && b.weightG === undefined) return { ...b, ...a };
+  if (isBare && SIZES.has(second.phrase.id) && b.species === undefined) return { ...a, ...b };
+  const isUnsized = b.weightG === undefined && b.lengthMm === undefined;
+  const isSize = SIZES.has(first.phrase.id) && a.species === undefined;
+  if (isSize && isUnsized && b.species !== undefined) return { ...b, ...a };
   return isEmpty(a) && b.species !== undefined && b.count === undefined ? b : undefined;
 }
 

@@ -44,7 +44,7 @@ const count = ask(
 const lastFish = ask(
   "last-fish",
   [
-    "(how long | how long's | how long is | how long has | how many minutes | time | what's the time | how long's it been | how long has it been | how long is it | what time | how much time | how long was it | how long's that) [it | been | it been] since [the | my | i had | i last had | that | i've had | i caught] [the | my | a] (last one | last fish | last | last bite | fish | one | last catch | had one | had a fish | caught one | caught a fish | caught | catch)",
+    "(how long | how long's | how long is | how long has | how many minutes | time | what's the time | how long's it been | how long has it been | how much time has passed | how much time has gone | how long is it | what time | how much time | how long was it | how long's that) [it | been | it been] since [the | my | i had | i last had | that | i've had | i caught] [the | my | a] (last one | last fish | last | last bite | fish | one | last catch | had one | had a fish | caught one | caught a fish | caught | catch)",
     "(when was | how long ago were | when were | when did i have | when did i get | when did i catch | when did i last have | when did i last | when did i last get | how long ago was | how long ago did i have | what time was | when's | time of | how long ago | when was it i had | what time did i have | what time did i catch | how long ago did i last | what time did i get) [the | my | a | i] (last one | last fish | fish | one | catch | catch one | have one | have a fish | catch a fish | last catch | had one | get one | last)",
   ],
   ["how long since the last one", "when was the last fish"],
@@ -84,15 +84,16 @@ const best = (
       `[${WHATS} | what's been | which is | which's | what has been] [the | my] (best | top | most productive) (${noun}) [so far | today | at the moment | now | been | for weight]`,
       `(which | what | which's | what's the) (${noun} | ${nouns}) [is | has been | is the | are | has | have] (best | working | working best | catching most | doing best | been best | catching best | the best | catching | been the best | most productive | producing | caught most | caught best | better | catching the most | producing the most | producing the most fish | catching the most fish | catching most fish | caught the most fish | caught the most | fishing best | done best | worked best | doing the best | producing most | been working | been working best) [so far | today | at the moment | now]`,
       `(which | what) (${noun}) (${am}) [by the fish]`,
+      `which of the (${noun}s | ${nouns}) is (best | working | working best | performing best | doing best | catching best | catching most)`,
     ],
-    [saidBest, saidWhich, saidMost],
+    [saidBest, saidWhich, saidMost, `which of the ${noun.split(" ")[0]}s is best`],
   );
 };
 
 const bestDepth = best(
   "best-depth",
   "depth",
-  "should i be at | should i fish | should i be fishing | should i fish at | am i catching best at | am i catching most at | am i doing best at | are they at | are they feeding at | are the fish at | are they coming at | are they coming at best | are they at best | are they taking at | are they biting at | should i be on | am i catching at | have i caught most at | have i caught best at | did i catch most at",
+  "should i be at | has been the most productive | should i fish | should i be fishing | should i fish at | am i catching best at | am i catching most at | am i doing best at | are they at | are they feeding at | are the fish at | are they coming at | are they coming at best | are they at best | are they taking at | are they biting at | should i be on | am i catching at | have i caught most at | have i caught best at | did i catch most at",
   "best depth",
   "which depth is best",
   "what depth should I fish",
@@ -108,7 +109,7 @@ const bestRig = best(
 const bestBait = best(
   "best-bait",
   "bait | hook bait | hookbait",
-  "should i be on | should i use | should i fish | should i be using | am i catching most on | am i catching best on | am i doing best on | have i caught most on | have i caught best on | did i catch most on | should i go on | do they want | should i try | caught most on",
+  "should i be on | should i use | should i fish | should i be using | am i catching most on | am i catching best on | am i doing best on | have i caught most on | have i caught best on | did i catch most on | should i go on | do they want | are they taking best | are they taking | are they on | are they having | should i try | caught most on",
   "best bait",
   "which bait is best",
   "which bait should I use",
@@ -134,7 +135,7 @@ const pace = ask(
     `[${WHATS}] [my | the] (pace | projected weight | projection | forecast | projected total | projected finish | predicted weight | estimated finish | final weight going to be | projected bag) [looking | now | so far]`,
     "what pace am i on",
     "what (pace | weight) am i (on for | heading for | going to finish with | going to finish on | on course for)",
-    "(am i on pace | am i on target | am i on for my target | what am i on for | what am i on course for | what will i finish with | how much will i finish with | how much will i end up with | how much will i have at the end | what will i have | what will i finish on | what will i end up with | what'll i end up with | what'll i finish with | what'll i have | what'll i finish on | where will i finish | where will i finish at this rate | what weight will i finish on | what weight will i finish with | am i going to make the target | am i going to make my target | what am i heading for | what am i going to finish with | what am i going to end up with | what will i have at the end | what will i end up on | what's it looking like for the end | what will i weigh | am i on track | am i ahead of target | am i behind target | am i going to make it | will i make my target | will i make the target | will i get to my target | what do i need an hour | what do i need per hour | how much do i need an hour | how much do i need per hour | what am i going to weigh | what am i going to weigh in | am i ahead or behind | what will i weigh in with | what will i weigh in | where am i heading | at this rate what will i finish with | at this rate what will i have | what am i going to end on | am i on course | am i on course for my target | will i hit my target | am i going to hit my target | how am i doing against my target | how am i doing against the target | am i ahead of my target | what will i end with | what will i finish with at this pace | what's my finishing weight going to be) [at this rate | by the end | at the end]",
+    "(am i on pace | am i on target | am i on for my target | what am i on for | what am i on course for | what will i finish with | how much will i finish with | how much will i end up with | how much will i have at the end | what will i have | what will i finish on | what will i end up with | what'll i end up with | what'll i finish with | what'll i have | what'll i finish on | where will i finish | where will i end up | what final weight am i heading for | where will i finish at this rate | what weight will i finish on | what weight will i finish with | am i going to make the target | am i going to make my target | what am i heading for | what am i going to finish with | what am i going to end up with | what will i have at the end | what will i end up on | what's it looking like for the end | what will i weigh | am i on track | am i ahead of target | am i behind target | am i going to make it | will i make my target | will i make the target | will i get to my target | what do i need an hour | what do i need per hour | how much do i need an hour | how much do i need per hour | what am i going to weigh | what am i going to weigh in | am i ahead or behind | what will i weigh in with | what will i weigh in | where am i heading | at this rate what will i finish with | at this rate what will i have | what am i going to end on | am i on course | am i on course for my target | will i hit my target | am i going to hit my target | how am i doing against my target | how am i doing against the target | am i ahead of my target | what will i end with | what will i finish with at this pace | what's my finishing weight going to be) [at this rate | by the end | at the end]",
   ],
   ["what's my pace", "what pace am I on", "what weight am I heading for", "what am I on for"],
 );
@@ -142,7 +143,7 @@ const pace = ask(
 const timeLeft = ask(
   "time-left",
   [
-    "how (long | much longer | much time | many minutes | many hours | long's | long is | much time's | much time is | many more minutes) [is | have i | i | do i have | is there] [got] (left | to go | till the end | until the end | till the all out | until the all out | till all out | until all out | have i got | till we finish | till the finish | until the finish | till i finish | to the end | to the all out | before the all out | till the whistle | before all out | remaining | to all out | to fish | until we finish | i got | got left | have i got left | till the end of the match | until the whistle | before the end | have we got left | have we got | have i left | till it's all out)",
+    "how (long | much longer | much time | many minutes | many hours | long's | long is | much time's | much time is | many more minutes) [is | have i | i | do i have | is there] [got] (left | remain | to go | till the end | until the end | till the all out | until the all out | till all out | until all out | have i got | till we finish | till the finish | until the finish | till i finish | to the end | to the all out | before the all out | till the whistle | before all out | remaining | to all out | to fish | until we finish | i got | got left | have i got left | till the end of the match | until the whistle | before the end | have we got left | have we got | have i left | till it's all out)",
     "(how much longer | what time | how much time) (have i got | have we got | do i have | have i) [left]",
     `[${WHATS}] [the | my | how much] (time left | time to go | time remaining | remaining time | time have i got left | time i've got left | time have we got left)`,
     "(when do i finish | when do we finish | when's the all out | when is the all out | what time do we finish | what time do i finish | what time is the all out | what time's the all out | when does it finish | when's it finish | when's all out | what time is all out | when does the match finish | when does the session end | what time's all out | when does it end)",
@@ -154,7 +155,7 @@ const setUp = ask(
   "set-up",
   [
     `[${WHATS}] [my | the | current] (set up | setup | current set up | current setup | rig set up | rig setup | set up now | gear)`,
-    `[${WHATS}] [my | the] [current] (depth | rig | bait | hook | hook size | distance | lash | hook bait | hookbait | line above the float | tackle) [now | again | at the moment | set at]`,
+    `(${WHATS} | my | what's my | what's the) [my | the] [current] (depth | rig | bait | hook | hook size | distance | lash | hook bait | hookbait | line above the float | tackle) [now | again | at the moment | set at]`,
     "(what | which | what's the) (set up | setup | rig | depth | bait | hook | hook size | distance | size hook | lash | hookbait | hook bait | size of hook | line | float | tackle) [am i | have i | i'm | have i got | did i] (on | at | fishing | using | got on | set at | fishing at | set to | i on | have i got on | fishing on | fishing with | put on | got | i got on | fished at)",
     "(how far out am i | how deep am i | how far out am i fishing | how deep am i fishing | what am i fishing with | what am i using | what am i fishing | where am i fishing | what have i got on | what's on the hook | what size hook am i on | what am i set up with | what's my depth | what's my lash | what's my distance | what's my rig | what's my hook | what's my bait | what have i got on the hook | how far out am i now | how deep am i now | how deep's my rig | how deep is my rig | what depth's my rig | what depth is my rig at | what depth is my rig | how long is my lash | how long's my lash | what's my hook size | what's my hook bait | read me back my set up | read back my set up | remind me what i'm fishing with | remind me what i'm on | remind me what i've got on | what rig and depth am i on | what have i got set up | how am i set up | what bait have i got on the hook | how deep am i set) [again]",
   ],

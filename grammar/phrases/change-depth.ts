@@ -9,12 +9,16 @@ export const depth: Phrase = {
   patterns: [
     `[set the | set | changed | change the | change | changing | new | my | the | fishing | fishing a | changed the | changing the | fishing at a | put the | at a | altered the | setting the | adjusted | adjusted the] (depth | depth's | debt) [${SET}] (<length> | <number> <number> | <number>) [deep | now | of water]`,
     "[now | i'm | we're | just] [set | fishing | gone to | going to | down to | up to | fishing shallow | fishing shallow at | fishing deep | set at | set it | going | gone | at | fishing at | in | it's | water's | lake's | peg's | on the bottom at | plumbed up | plumbed up at | plumbed | set to | setting it at | that's | swim's | fishing in | now at | running | running at | i'm at | the peg's | got | i've got | about] [about] <length> (deep | of depth | depth | depth now | of water | down | in depth | under the float) [now]",
+    "(shallowed | shallowed up | shallowed off | deepened | deepened up | come up | gone down | gone up | shallowing up | deepening up | going up | going down) to (<length>) [deep | now]",
     "(plumbed | plumbed up | plumbed it | plumbed up at | plumbed it at | plumbed up to | set at | set to | set the rig at | set my rig at | set my float at | set the float at | fishing at depth | float set at | rig set at | rig's set at | depth to | set it at | set it to | set the rig to | set the float to | plumbing up at | plumbed in at | rig at | float at | set rig at) [about] (<length>) [deep | now]",
   ],
   examples: {
     "depth half a metre": [{ kind: "change", depthMm: 500, unit: { length: "m" } }],
     "fishing two foot deep": [{ kind: "change", depthMm: 2 * 304.8, unit: { length: "ft" } }],
     "plumbed up at a metre twenty": [{ kind: "change", depthMm: 1200, unit: { length: "m" } }],
+    "shallowed up to eighteen inches": [
+      { kind: "change", depthMm: 18 * 25.4, unit: { length: "in" } },
+    ],
     "depth sixty": [{ kind: "change", depthMm: 600, unit: { length: "cm" } }],
     "depth one twenty": [{ kind: "change", depthMm: 1200, unit: { length: "cm" } }],
   },
@@ -33,9 +37,9 @@ export const depth: Phrase = {
 const MOST_DEPTH_MM = 10_000;
 
 const SHALLOWER =
-  "shallower | shallow | shallower now | up | shallowed | shallower than that | less depth | less deep | off the depth | higher | up in the water | up the line | off the bottom | off depth | shallowed up | higher in the water | off the deck | off bottom";
+  "shallower | shallower now | up | shallowed | shallower than that | less depth | less deep | off the depth | higher | up in the water | up the line | off the bottom | off depth | shallowed up | higher in the water | off the deck | off bottom";
 const DEEPER =
-  "deeper | deep | deeper now | down | lower | more depth | of depth | deepened | extra depth | on the depth | over depth | overdepth | further down | deeper than that | down in the water | lower in the water | more on the depth | to the depth | down the line";
+  "deeper | deeper now | down | lower | more depth | of depth | deepened | extra depth | on the depth | over depth | overdepth | further down | deeper than that | down in the water | lower in the water | more on the depth | to the depth | down the line";
 const MOVED_UP =
   "shallowed up | shallowed | shallowed up by | shallowed by | shallowing up | shallowing up by | shallower by | shallower | come up | come up by | came up | came up by | coming up | coming up by | come shallower | come shallower by | gone up | gone up by | going up | going up by | gone shallower by | going shallower by | go shallower by | moved up | moved up by | up by | up | raised it | raised it by | shallow up | shallow up by | shallowed off | float down | slide the float down | slide the float down by | slid the float down by | slid the float down | float down by | moved the float down | moved the float down by | depth up by | depth up | shallower depth by | go up | go up by | lifted it | lifted it by | raised the rig | raised the rig by | bring it up | brought it up | brought it up by | shallowed it up | shallowed it up by | took off | taken off | knocked off";
 const MOVED_DOWN =

@@ -42,8 +42,9 @@ export const bait: Phrase = {
   id: "hook-bait",
   patterns: [
     "(<switched>) [the | a | an | some | my | a bit of | double | single | one | a piece of | two | piece of | a grain of | just | bit of] <bait> [on | on the hook | now | instead | again | on the hook now | for bait | hook bait]",
+    "(bait change | change of bait | new bait | bait switch | different bait) [to] <bait>",
     "[a | the | single | double | piece of | a piece of | bit of | a bit of | now | just | got | got a | i've got | one | back to] <bait> (on | on the hook | hook bait | on now | as hook bait | for hook bait | hookbait | for bait | on hook | as bait)",
-    "[hook | changed | change | changing | the | my | changed the | change the | hook's | swapped | new | changing the | changed hook | changed my] (bait | bait's | hookbait | hookbait's) [is | is now | now | to | changed to | to a | is a | to the | now a | for] [a | the | double | some] <bait> [now | on the hook]",
+    "[hook | changed | change of | change | changing | the | my | changed the | change the | hook's | swapped | new | changing the | changed hook | changed my] (bait | bait's | hookbait | hookbait's) [is | is now | now | to | changed to | to a | is a | to the | now a | for] [a | the | double | some] <bait> [now | on the hook]",
     "(i'll give | giving | give | gonna give | going to give | let's give) [the | some] <bait> a (go | try | whirl)",
     "(swapped | swapping | changed | changing | switched) [the | my] <bait> for [the | some | a] <bait>",
     "(baiting up with | baited with | baited up with | baited | baiting with | hooking) [a | the] <bait>",
@@ -56,6 +57,7 @@ export const bait: Phrase = {
   examples: {
     "on the worm": [{ kind: "change", bait: "worm" }],
     "red six mil pellet on the hook": [{ kind: "change", bait: "pellet", baitNote: "red six mil" }],
+    "bait change, caster": [{ kind: "change", bait: "caster" }],
     "changed bait to corn": [{ kind: "change", bait: "corn" }],
     "I'll give caster a go": [{ kind: "change", bait: "caster" }],
     "swapped worm for corn": [{ kind: "change", bait: "corn" }],

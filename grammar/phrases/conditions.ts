@@ -94,11 +94,11 @@ const WIND =
 export const wind: Phrase = {
   id: "wind",
   patterns: [
-    `(${WIND}) [just | really | now | a bit | all] (${alternatives(WIND_MOVES)}) [a bit | now | a lot | again | a touch | slightly | completely]`,
+    `(${WIND}) [just | really | now | a bit | all | blowing | coming] (${alternatives(WIND_MOVES)}) [a bit | now | a lot | again | a touch | slightly | completely]`,
     `(${WIND} | it's) [now | just] [gone | swung | turned | gone round | come round | blowing | coming | moved round | changed | backed | veered] [round | around] [to | from | in | into] [the | a] (${alternatives(QUARTERS)}) [now | wind]`,
     `[a | it's | there's a bit of a | a bit of a | there's | got a | very | it's a | now a | nice] (${alternatives(WIND_KINDS)}) (wind | breeze | breeze on it) [now | again | at all]`,
     `[a | it's | it's a | now a | got a | cold | light | strong] (${alternatives(QUARTERS)}) (wind | breeze) [now]`,
-    "(very still | gone still | it's still | still now | it's gone still | flat calm | dead calm | it's gone calm | gone calm | it's calm | gone flat calm | it's flat calm | wind free | it's dead calm | calm now | no wind | not a breath of wind) [now]",
+    "(very still | gone still | it's still | still now | it's gone still | flat calm | dead calm | it's gone calm | it's gone flat calm | gone calm | it's calm | gone flat calm | it's flat calm | wind free | it's dead calm | calm now | no wind | not a breath of wind) [now]",
     "(getting windy | it's getting windy | it's windy | windy | getting breezy | it's breezy | blowing a gale | it's blowing a gale | it's blowing | getting gusty | come on windy | it's come on windy | gusty | it's got windy | gone windy)",
   ],
   examples: {
@@ -131,7 +131,7 @@ const SKY: Words = [
   ],
   [
     "drizzle",
-    "drizzle | drizzling | it's drizzling | spitting | it's spitting | light rain | started drizzling | started spitting | a bit of drizzle | it's started spitting | bit of rain | light shower | fine rain | spots of rain",
+    "drizzle | drizzly | drizzle's started | bit drizzly | drizzling | it's drizzling | spitting | it's spitting | light rain | started drizzling | started spitting | a bit of drizzle | it's started spitting | bit of rain | light shower | fine rain | spots of rain",
   ],
   [
     "rain",

@@ -7,9 +7,9 @@ type Cause = StatementOf<"loss">["cause"];
 const THE_FISH =
   "one | it | him | that | a fish | that one | that fish | another | another one | another fish | the fish | a good one | a good fish | a big one | a big fish | a nice one | a decent one | a decent fish | a <species> | an <species> | another <species> | that <species> | <species> | a big <species> | a good <species> | a nice <species> | a decent <species> | the <species> | one <species> | a small <species> | a better one | a better fish | a lump";
 const FOUL =
-  "that was a foul hooker | it was a foul hooker | that was a foul hooked one | that was a foul hooked <species> | that was foul hooked | a foul hooked one | a foul hooked fish | a foul hooker | another foul hooker | another foul hooked one | foul hooker | foul hooked one | foul hooked fish | the foul hooked one | a foul hooked <species> | another foul hooked <species> | foul hooked <species> | a foul one | a foul hook up | a fouler";
+  "that was a foul hooker | it was a foul hooker | that was a foul hooked one | that was a foul hooked <species> | that was foul hooked | a foul hooked one | a foul hooked fish | a foul hooker | another foul hooker | another foul hooked one | foul hooker | foul hooked one | foul hooked something | foul hooked fish | the foul hooked one | a foul hooked <species> | another foul hooked <species> | foul hooked <species> | a foul one | a foul hook up | a fouler";
 const OFF =
-  "came off | come off | comes off | coming off | fell off | dropped off | got off | gone | off | lost | shed the hook | threw the hook | slipped the hook | slipped off | came adrift | come adrift | coming adrift | shook the hook | shook off | bumped off | dropped | away | got away | gone off";
+  "came off | come off | comes off | coming off | fell off | fallen off | dropped off | got off | gone | off | lost | shed the hook | threw the hook | slipped the hook | slipped off | came adrift | come adrift | coming adrift | shook the hook | shook off | bumped off | dropped | away | got away | gone off";
 const AT_NET =
   "halfway in | half way in | on the way in | on the way back | shipping back | on the top kit | at the top kit | under the pole tip | near the net | at the net | on the net | on the net rim | on the rim | as i was netting it | as i was netting him | netting it | when i was netting it | going to the net | right at the net | by the net | over the net | just at the net | at net | netting it | netting him | as i netted it | just short of the net | at the landing net";
 const BROKE =
@@ -21,16 +21,16 @@ const lossOf = (cause: Cause, said: Said) => ({
 });
 
 const lostCause = (said: Said): Cause => {
-  if (said.says("foul", "fowl", "fouler")) return "foul";
+  if (said.says("hooked in the fin", "hooked in the tail", "foul", "fowl", "fouler")) return "foul";
   return said.says("net", "netting", "netted") ? "net" : "off";
 };
 
 export const lost: Phrase = {
   id: "lost",
   patterns: [
-    `[i've | i] (lost | bumped | dropped | dropped off | shed | missed out on) (${THE_FISH}) [off] [foul hooked | it was foul hooked | was foul hooked | that was foul hooked | which was foul hooked | ${AT_NET}]`,
-    `(lost | bumped off | come off | came off | fell off | dropped off | off | it's gone | he's gone) [${AT_NET} | on me]`,
-    `(it's | he's | had it at the net it's | it | he | it's just | that's | that one | that one's | fish | the fish | one | another one | she's) (${OFF}) [${AT_NET} | on me]`,
+    `[i've | i] (lost | bumped | dropped | dropped off | shed | missed out on) (${THE_FISH}) [off] [foul hooked | hooked in the fin | was hooked in the fin | hooked in the tail | it was foul hooked | was foul hooked | that was foul hooked | which was foul hooked | ${AT_NET}]`,
+    `(lost | bumped off | fallen off | come off | came off | fell off | dropped off | off | it's gone | he's gone) [${AT_NET} | on me]`,
+    `(it's | he's | had it at the net it's | it | he | it's just | that's | that one | that one's | fish | fish has | the fish | the fish has | the fish is | fish is | one | another one | she's) (${OFF}) [${AT_NET} | on me]`,
     `[a | another | the | that | one | big] <species> [has | is] (${OFF}) [${AT_NET} | on me]`,
     "it's gone lost it",
   ],
@@ -104,9 +104,14 @@ export const hookPulled: Phrase = {
 };
 
 const LINE =
-  "line | the line | line's | hooklength | the hooklength | hooklength's | hook length | the hook length | hook length's | rig | the rig | bottom | the bottom | hook link | hooklink | the hooklink";
+  "line | the line | line's | hooklength | the hooklength | hooklength's | hook length | the hook length | hook length's | rig | the rig | bottom | the bottom | hook link | hook link's | hooklink | hooklink's | the hooklink";
 const ME =
-  "me | me off | me up | off | on me | on a fish | the hooklength | the hook length | the line | the rig | the hooklink | on the strike | it | my line | my hooklength | my rig | my hook length | him";
+  "me | me off | me up | off | on me | on a fish | the hooklength | the hook length | the line | the rig | the hooklink | in the reeds | in the snag | in the snags | in the lilies | on the strike | it | my line | my hooklength | my rig | my hook length | him";
+
+/** "the rig has gone in" and "rig's gone" are no breakage. */
+const isRigAway = (said: Said): boolean =>
+  said.says("rig", "bottom") &&
+  !said.says("snapped", "broke", "broken", "smashed", "bust", "parted");
 
 export const snapped: Phrase = {
   id: "snapped",
@@ -122,7 +127,7 @@ export const snapped: Phrase = {
     "snapped by a carp": [{ kind: "loss", cause: "snapped", species: "carp" }],
   },
   states: (said) =>
-    said.says("done", "broke", "broken") && said.items.length === 1
+    isRigAway(said) || (said.says("broke", "broken") && said.items.length === 1)
       ? undefined
       : lossOf("snapped", said),
 };

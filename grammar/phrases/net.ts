@@ -2,7 +2,7 @@
 import { given, type Phrase, sure } from "./phrase.ts";
 
 const INTO =
-  "fish are going in | they're going in | put | put in | on to | onto | into | in to | in | to | now | starting | started | start | starting on | going into | going to | going in | going onto | gone into | gone to | gone onto | switch to | switched to | switching to | switch into | switching into | changed to | changing to | change to | changing into | changed into | back to | back in | back into | using | use | this is | fish going in | fish going into | moving to | moving onto | moved to | moving on to | we're on | i'm on | i'm on to | on | filling | opening | swap to | swapping to | swapped to | swapped into | that's | putting them in | putting fish in | now on | now in | now using | got | i'm using | it's | next one in";
+  "i'm starting | i've started | that's me on | fish are going in | they're going in | put | put in | on to | onto | into | in to | in | to | now | starting | started | start | starting on | going into | going to | going in | going onto | gone into | gone to | gone onto | switch to | switched to | switching to | switch into | switching into | changed to | changing to | change to | changing into | changed into | back to | back in | back into | using | use | this is | fish going in | fish going into | moving to | moving onto | moved to | moving on to | we're on | i'm on | i'm on to | on | filling | opening | swap to | swapping to | swapped to | swapped into | that's | putting them in | putting fish in | now on | now in | now using | got | i'm using | it's | next one in";
 const FRESH =
   "new | another | next | fresh | different | the new | the next | a new | a fresh | another new | the other | clean | a different | my next";
 

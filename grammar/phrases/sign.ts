@@ -36,7 +36,7 @@ export const missed = sign(
   [
     `[i've] (missed | missed out on) [${HAD} | it | him | that | that one | the] [${KIND}] [bite | one | it | him | that bite | that | that one | bites | the bite | on the strike] [again]`,
     "[i] (struck | strike | hit it | hit) [at that | at it | at one | at a bite] [and] (missed | missed it | missed him | nothing | nothing there | missed that)",
-    "(bite missed | one missed | another missed | another one missed | missed on the strike | struck too soon | struck too early | struck too late | struck at nothing | struck into nothing | struck nothing there)",
+    "(bite missed | bite missed again | one missed | another missed | another one missed | missed on the strike | struck too soon | struck too early | struck too late | struck at nothing | struck into nothing | struck nothing there)",
   ],
   ["missed one", "struck and missed", "bite missed"],
 );

@@ -111,6 +111,7 @@ function readHundredless<U>(
   i: number,
   units: ReadonlyMap<string, UnitWord<U>>,
 ): Measure<U> | undefined {
+  if (words[i] === "one" && NAMING_ONE.has(words[i - 1] ?? "")) return undefined;
   const hundreds = readNumber(words, i);
   const rest = hundreds && readNumber(words, hundreds.next);
   const unit = rest && unitAt(words, rest.next, units);
@@ -126,8 +127,12 @@ function readHundredless<U>(
 
 const isDigit = (value: number): boolean => Number.isInteger(value) && value > 0 && value < 10;
 
-/** In "the last one to two pounds" the one is no number. */
-const POINTED_OUT = new Set(["last", "that", "this", "the"]);
+/** In "the last one to two pounds" and "lost one, ten centimetres shallower" the one is no number. */
+const NAMING_ONE = new Set(
+  "last that this the hooked lost missed another got next good nice big small had landed caught".split(
+    " ",
+  ),
+);
 
 /** "two to three pounds", "two or three pounds". */
 function readRange<U>(
@@ -135,7 +140,7 @@ function readRange<U>(
   i: number,
   units: ReadonlyMap<string, UnitWord<U>>,
 ): Measure<U> | undefined {
-  if (words[i] === "one" && POINTED_OUT.has(words[i - 1] ?? "")) return undefined;
+  if (words[i] === "one" && NAMING_ONE.has(words[i - 1] ?? "")) return undefined;
   const low = readNumber(words, i);
   if (!low || low.fraction || (words[low.next] !== "to" && words[low.next] !== "or")) {
     return undefined;

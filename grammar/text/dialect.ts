@@ -1,6 +1,15 @@
 /** Regional forms written the usual way, so that the patterns need not repeat them. */
 const FORMS: Readonly<Record<string, string>> = {
   un: "one",
+  nah: "no",
+  naw: "no",
+  wi: "with",
+  nuther: "another",
+  bout: "about",
+  nae: "no",
+  aboot: "about",
+  oot: "out",
+  whilst: "while",
   uns: "ones",
   thas: "thats",
   tek: "take",

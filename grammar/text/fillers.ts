@@ -1,9 +1,9 @@
 /** Words that carry nothing here; they are passed over wherever they stand. */
 const FILLERS: ReadonlySet<string> = new Set(
   (
-    "um er erm uh ah oh ooh ow eh hm hmm mm well okay ok yeah yep yes aye yup right then please " +
+    "oh ooh ow eh aw och well okay ok yeah yep yes aye yup right then please " +
     "ta cheers just now there and also basically bloody flipping blooming blimey crikey anyway " +
-    "alright really very quite fairly pretty definitely honestly literally here t ar gor yer obviously simply only exactly safely ***"
+    "alright really very quite fairly pretty definitely honestly literally here t ar gor yer mate bruv bro lol innit mush pal boyo butt kindly unfortunately obviously simply only exactly safely ***"
   ).split(" "),
 );
 

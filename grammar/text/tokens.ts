@@ -65,8 +65,12 @@ function push(tokens: Token[], token: Token): void {
 const isNumeral = (token: Token | undefined, from: number): boolean =>
   token !== undefined && token.to === from && /^[\d./]+$/.test(token.word);
 
+/** Sounds of hesitation, which may stand even inside a quantity. */
+const HESITATION = /^(u+m+|e+r+m*|u+h+|a+h+|h+m+|m+)$/;
+
 /** The plain words for one piece; a foot or inch sign counts only straight after a numeral. */
 function spell(piece: string, before: Token | undefined, from: number): string[] {
+  if (HESITATION.test(piece) && piece !== "m" && piece !== "mm") return [];
   const first = piece.charAt(0);
   if (first === "£") return spellMoney(piece.slice(1).trim());
   if (/^\d{1,2}:\d{2}$/.test(piece)) return piece.split(":").map((part) => String(Number(part)));
