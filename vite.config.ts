@@ -76,6 +76,8 @@ export default defineConfig({
         extends: true,
         test: {
           name: "unit",
+          // Generous for a loaded machine; no test measures time.
+          testTimeout: 60_000,
           include: ["tests/**/*.test.ts"],
           exclude: ["tests/{house,browser}/**", "tests/speech/{supported,unsupported}/**"],
         },
