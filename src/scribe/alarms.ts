@@ -18,14 +18,12 @@ const ROUNDING_G = 0.01;
 /** Sentences by what they are about: one that is new since the last look is to be spoken. */
 export type Alarms = ReadonlyMap<string, string>;
 
+/** All but the time, which alone changes while nothing is written. @param now milliseconds since the epoch */
+export const limitAlarms = (session: Session, now: number, units: Units): Alarms =>
+  new Map([...nets(session, now, units), ...lash(session, units), ...bait(session, units)]);
+
 /** @param now milliseconds since the epoch */
-export const alarmsOf = (session: Session, now: number, units: Units): Alarms =>
-  new Map([
-    ...nets(session, now, units),
-    ...lash(session, units),
-    ...bait(session, units),
-    ...time(session, now),
-  ]);
+export const timeAlarms = (session: Session, now: number): Alarms => new Map(time(session, now));
 
 type Rows = (readonly [about: string, sentence: string])[];
 
@@ -33,8 +31,10 @@ function nets(session: Session, now: number, units: Units): Rows {
   const limitG = session.plan.netLimitG;
   if (typeof limitG !== "number") return [];
   const bias = biasFrom(weighedNets([session]));
-  const doubtful = new Set(
-    breachesOf(session, now, bias, RISK).flatMap((one) => (one.rule === "net" ? [one.net] : [])),
+  const risks = new Map(
+    breachesOf(session, now, bias, RISK).flatMap((one) =>
+      one.rule === "net" ? [[one.net, one.standing] as const] : [],
+    ),
   );
   const limit = weightWords(limitG, units);
   return session.nets.flatMap(({ number, spokenG, weighedG }): Rows => {
@@ -48,10 +48,17 @@ function nets(session: Session, now: number, units: Units): Rows {
           `Net ${number} is at its limit: ${weight} of ${limit}. Change nets.`,
         ],
       ];
-    if (grams < NEAR * limitG && !doubtful.has(number)) return [];
-    return [[`net-${number}-near`, `Net ${number} is near its limit: ${weight} of ${limit}.`]];
+    const risk = risks.get(number);
+    if (grams < NEAR * limitG && !risk) return [];
+    const standing = grams < NEAR * limitG && risk === "one-more" ? "one-more" : "near";
+    return [[`net-${number}-near`, `${CLOSE[standing](number)}: ${weight} of ${limit}.`]];
   });
 }
+
+const CLOSE = {
+  near: (net: number) => `Net ${net} is near its limit`,
+  "one-more": (net: number) => `One more fish may put net ${net} over its limit`,
+};
 
 function lash({ setUp, plan }: Session, units: Units): Rows {
   const { lashMm } = setUp;

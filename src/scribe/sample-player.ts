@@ -33,15 +33,13 @@ export async function playSample(stage: SampleStage, stop: AbortSignal): Promise
   await notebook.write([note({ kind: "plan", plan: samplePlan(start) }, "log")]);
   for (const [index, [time, phrase]] of SAMPLE_LINES.entries()) {
     const at = start + sampleOffset(time);
-    clock.setSpeed(speed);
-    await pause(clock.wait(at), stop);
+    await pause(clock.run(speed, at), stop);
     if (stop.aborted) return;
-    clock.setSpeed(0);
-    clock.reach(at);
+    clock.arrive();
     await hear({ alternatives: [phrase], by: "typed", startedAt: at });
     onProgress(index + 1, of);
   }
-  clock.setSpeed(1);
+  clock.run(1);
 }
 
 function pause(ms: number, stop: AbortSignal): Promise<void> {

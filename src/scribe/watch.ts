@@ -1,5 +1,5 @@
 import type { Session } from "../log/session.ts";
-import { type Alarms, alarmsOf } from "./alarms.ts";
+import { type Alarms, limitAlarms, timeAlarms } from "./alarms.ts";
 import type { Units } from "./answers/words.ts";
 
 /**
@@ -8,12 +8,17 @@ import type { Units } from "./answers/words.ts";
  */
 export class Watch {
   #known: Alarms | undefined;
+  #limits: { session: Session; alarms: Alarms } | undefined;
   #nudged: { since: number; times: number } | undefined;
 
   /** Limits newly near or passed, a sentence each. @param now milliseconds since the epoch */
   alarms(session: Session, now: number, units: Units): string[] {
     const known = this.#known;
-    this.#known = alarmsOf(session, now, units);
+    // Adding up a long session every second would warm the phone for nothing.
+    if (this.#limits?.session !== session) {
+      this.#limits = { session, alarms: limitAlarms(session, now, units) };
+    }
+    this.#known = new Map([...this.#limits.alarms, ...timeAlarms(session, now)]);
     if (!known) return [];
     return [...this.#known].flatMap(([about, sentence]) =>
       known.has(about) || sentence === "" ? [] : [sentence],

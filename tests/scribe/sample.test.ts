@@ -1,6 +1,5 @@
 import { describe, expect, test } from "vitest";
 import { createReader } from "../../grammar/read.ts";
-import { say } from "../../grammar/say.ts";
 import { SteadyClock } from "../../src/log/clock.ts";
 import { MemoryStore } from "../../src/log/memory-store.ts";
 import { Desks } from "../../src/scribe/desks.ts";
@@ -9,17 +8,17 @@ import { playSample } from "../../src/scribe/sample-player.ts";
 import { SAMPLE_LINES, sampleOffset } from "../../src/scribe/sample-session.ts";
 import { Scribe, type Spoken } from "../../src/scribe/scribe.ts";
 import { DEFAULT_SETTINGS } from "../../src/scribe/settings.ts";
-import { readings } from "./sample-readings.ts";
+import { READINGS } from "./sample-readings.ts";
 
 describe("the sample's lines", () => {
   const reader = createReader();
   const read = SAMPLE_LINES.map(([, phrase]) => {
     const { verdict, statements } = reader.read([phrase]);
-    return [phrase, `${verdict}: ${statements.map(say).join(" + ")}`] as const;
+    return [phrase, [verdict, ...statements]] as const;
   });
 
   test("are each read as meant", () => {
-    expect(Object.fromEntries(read)).toEqual(readings);
+    expect(Object.fromEntries(read)).toEqual(READINGS);
   });
 
   test("go forward through about four hours", () => {
@@ -75,8 +74,8 @@ describe("the sample day, played", () => {
     expect(session.nets.length).toBe(2);
     expect(session.entries.filter(({ verdict }) => verdict === "check")).toHaveLength(1);
     expect(session.heardLines.length).toBeGreaterThan(4);
-    expect(reminded.some((words) => words.startsWith("Net 1 is near its limit"))).toBe(true);
-    expect(reminded).toContain("Ten minutes left.");
+    expect(reminded.filter((words) => /net 1/i.test(words))).toHaveLength(1);
+    expect(reminded.at(-1)).toBe("Ten minutes left.");
     expect(desks.sample.value).toEqual({ done: SAMPLE_LINES.length, of: SAMPLE_LINES.length });
     expect(await store.everything()).toHaveLength(1);
     desks.stopSample();
@@ -119,25 +118,26 @@ describe("the sample day, played", () => {
     );
     await playing;
     expect(at).toEqual(["0:00:05", "0:00:30", "0:00:50"].map(sampleOffset));
-    for (const [i, time] of at.entries()) expect(clocked[i]).toBeGreaterThanOrEqual(time);
+    expect(clocked).toEqual(at);
     expect(real()).toBeGreaterThanOrEqual(sampleOffset("0:00:50") / 60);
   });
 });
 
-test("a paced clock runs at its speed, jumps forward only, and can change pace", () => {
+test("a paced clock stands, runs at its speed up to its limit, and stops there", () => {
   let real = 100;
   const clock = new PacedClock(5000, () => real);
   real += 50;
   expect(clock.now()).toBe(5000);
-  clock.setSpeed(10);
+  expect(clock.run(10, 6000)).toBe(100);
   real += 50;
   expect(clock.now()).toBe(5500);
-  expect(clock.wait(6000)).toBe(50);
-  clock.reach(5200);
-  expect(clock.now()).toBe(5500);
-  clock.reach(7000);
+  real += 500;
+  expect(clock.now()).toBe(6000);
+  clock.run(10, 7000);
+  clock.arrive();
+  real += 50;
   expect(clock.now()).toBe(7000);
-  clock.setSpeed(1);
+  clock.run(1);
   real += 50;
   expect(clock.now()).toBe(7050);
 });

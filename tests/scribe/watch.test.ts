@@ -11,7 +11,9 @@ describe("a net's limit", () => {
     expect(bank.reminded).toEqual([]);
     await bank.say("F1 two pounds", "F1 two pounds", "F1 two pounds");
     expect(bank.reminded).toHaveLength(1);
-    expect(bank.reminded[0]).toMatch(/^Net 1 is near its limit: 5[24] pounds of 60 pounds\.$/);
+    expect(bank.reminded[0]).toMatch(
+      /^(Net 1 is near|One more fish .* its limit): 5[024] pounds of 60 pounds\.$/,
+    );
     expect(bank.told.filter(({ outcome }) => outcome === "warning")).toHaveLength(1);
     await bank.say("feeding", "F1 two pounds", "F1 two pounds");
     expect(bank.reminded).toHaveLength(1);
@@ -21,6 +23,15 @@ describe("a net's limit", () => {
     );
     await bank.say("new net", "F1 two pounds");
     expect(bank.reminded).toHaveLength(2);
+  });
+
+  test("is warned of before one more fish like the others would pass it", async () => {
+    const bank = new Bank();
+    await bank.plan({ netLimitG: 10 * POUND_G });
+    await bank.say("carp five pounds");
+    expect(bank.reminded).toEqual([
+      "One more fish may put net 1 over its limit: 5 pounds of 10 pounds.",
+    ]);
   });
 
   test("is warned of once more after a correction took it back", async () => {
