@@ -26,11 +26,15 @@ const CAUSES = {
   net: "at the net",
 } as const;
 
-const SIGNS = { bite: "bites", missed: "missed", knock: "knocks", liner: "liners" } as const;
+const SIGNS = { bite: "bite", missed: "missed bite", knock: "knock", liner: "liner" } as const;
+
+/** A set-up on the way from one to another, put together part by part, was not tried. */
+const TRIED_MS = 60_000;
 
 /** @param withPlace the water and the peg are named only if the angler allows it */
 export function summaryText(summary: Summary, styles: Styles, withPlace: boolean): string {
-  const { place, nets, setUps, toCheck } = summary;
+  const { place, nets, toCheck } = summary;
+  const setUps = summary.setUps.filter(({ count, fishedMs }) => count > 0 || fishedMs >= TRIED_MS);
   const where = [place.water, place.peg && `peg ${place.peg}`].filter(Boolean).join(", ");
   return [
     ...(withPlace && where ? [where] : []),
@@ -39,8 +43,14 @@ export function summaryText(summary: Summary, styles: Styles, withPlace: boolean
     ...scales(nets, styles),
     ...bySpecies(summary, styles),
     ...best(summary, styles),
-    ...line("Lost", summary.losses, CAUSES),
-    ...line("Signs", summary.signs, SIGNS),
+    ...line(
+      "Lost",
+      summary.losses.map(({ value, count }) => `${count} ${CAUSES[value]}`),
+    ),
+    ...line(
+      "Signs",
+      summary.signs.map(({ value, count }) => counted(count, SIGNS[value])),
+    ),
     ...(setUps.length > 0 ? ["", "Set-ups:"] : []),
     ...setUps.map((one) => `- ${tried(one, styles)}`),
     ...(nets.length > 1 ? ["", "Nets:", ...nets.map((one) => `- ${net(one, styles)}`)] : []),
@@ -78,7 +88,7 @@ function bySpecies({ species }: Summary, styles: Styles): string[] {
     const weight = spokenG > 0 ? ` (${formatWeight(spokenG, styles.weight)})` : "";
     return `${count} ${called}${weight}`;
   });
-  return parts.length > 0 ? [`Fish: ${parts.join(", ")}`] : [];
+  return line("Fish", parts);
 }
 
 function best({ best }: Summary, { weight, length }: Styles): string[] {
@@ -91,14 +101,8 @@ function best({ best }: Summary, { weight, length }: Styles): string[] {
   return [`Best: ${parts.filter(Boolean).join(", ")}`];
 }
 
-function line<V extends string>(
-  title: string,
-  counts: readonly { value: V; count: number }[],
-  names: Readonly<Record<V, string>>,
-): string[] {
-  const parts = counts.map(({ value, count }) => `${count} ${names[value]}`);
-  return parts.length > 0 ? [`${title}: ${parts.join(", ")}`] : [];
-}
+const line = (title: string, parts: readonly string[]): string[] =>
+  parts.length > 0 ? [`${title}: ${parts.join(", ")}`] : [];
 
 function tried({ setUp, fishedMs, ...tally }: Tried, styles: Styles): string {
   return `${setUpText(setUp, styles)}: ${weightOf(tally, styles)} in ${formatDuration(fishedMs)}`;

@@ -7,7 +7,8 @@ const POUND_G = 453.59237;
 
 const day = sessionOf(
   [
-    [0, { kind: "change", rig: "1", depthMm: 1800, bait: "pellet", hook: 16 }],
+    [0, { kind: "change", rig: "1", depthMm: 1800 }],
+    [0.5, { kind: "change", bait: "pellet", hook: 16 }],
     [5, { kind: "drop" }],
     [8, { kind: "sign", sort: "bite" }],
     [10, { kind: "fish", species: "skimmer", weightG: 0.75 * POUND_G }],
@@ -74,7 +75,8 @@ describe("the summary", () => {
     expect(
       summary.setUps.map(({ setUp, count, fishedMs }) => [setUp.rig, count, fishedMs / MINUTE]),
     ).toEqual([
-      ["1", 2, 60],
+      ["1", 0, 0.5],
+      ["1", 2, 59.5],
       ["2", 6, 50],
     ]);
     const sum = summary.setUps.reduce((total, { fishedMs }) => total + fishedMs, 0);
@@ -102,10 +104,10 @@ Saturday 6 June 2026, practice, 1 h 50 min fished
 Fish: 3 roach, 2 F1 (3 lb 8 oz), 1 carp (6 lb 8 oz), 1 not named (1 lb), 1 skimmer (12 oz)
 Best: carp, 6 lb 8 oz, 55 cm
 Lost: 2 hook pulled, 1 came off
-Signs: 2 bites, 1 missed
+Signs: 2 bites, 1 missed bite
 
 Set-ups:
-- rig 1, 1.8 m deep, hook 16, pellet: 1 lb 12 oz from 2 fish in 1 h
+- rig 1, 1.8 m deep, hook 16, pellet: 1 lb 12 oz from 2 fish in 59 min
 - rig 2, 60 cm deep, hook 18, maggot: 10 lb from 6 fish, 3 of them without a weight in 50 min
 
 Nets:
