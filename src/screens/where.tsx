@@ -1,6 +1,8 @@
 import { formatDuration } from "../ui/format.ts";
 import type { App } from "./app.ts";
 
+const MS_PER_MINUTE = 60_000;
+
 const STATES = {
   ready: "Not started",
   fishing: "Fishing",
@@ -27,5 +29,6 @@ export function Where({ app }: { app: App }) {
 function Since({ app }: { app: App }) {
   const { startedAt, endedAt } = app.session.value;
   if (startedAt === undefined) return null;
-  return <> {formatDuration((endedAt ?? app.now.value) - startedAt)}</>;
+  const ms = (endedAt ?? app.now.value) - startedAt;
+  return ms < MS_PER_MINUTE ? null : <> {formatDuration(ms)}</>;
 }

@@ -36,7 +36,7 @@ export function Stepper(props: StepperProps) {
       aria-label={`${label} ${by < 0 ? "down" : "up"} ${name}`}
     >
       {`${by < 0 ? "−" : "+"}${name}`.split(" ").map((part) => (
-        <span key={part}>{part}</span>
+        <span key={part}>{part} </span>
       ))}
     </button>
   );

@@ -22,7 +22,7 @@ interface TimelineProps {
 }
 
 const WIDTH = 360;
-const LEFT = 62;
+const LEFT = 68;
 const RIGHT = 348;
 const TOP = 16;
 const FOOT = 170;

@@ -50,7 +50,7 @@ test("it sums the day up", async () => {
 test("the picture has its numbers beside it", async () => {
   render(<SummaryScreen app={await fakeApp(DAY)} />);
   const picture = screen.getByRole("img", { name: /^Weight landed from 09:00 to 10:30/ });
-  expect(picture.querySelector(".timeline-climb")?.getAttribute("d")).toMatch(/^M62 170H/);
+  expect(picture.querySelector(".timeline-climb")?.getAttribute("d")).toMatch(/^M68 170H/);
   expect(rows("Hour by hour")).toEqual([
     ["09:00", "1", "4 lb", "1"],
     ["10:00", "2", "1 lb 8 oz", "0"],

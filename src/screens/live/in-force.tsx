@@ -8,10 +8,10 @@ import { setUpParts } from "./set-up-parts.ts";
 export function InForce({ app }: { app: App }) {
   const parts = setUpParts(app.session.value.setUp, app.settings.value.length);
   return (
-    <section class="figure" aria-label="Set-up in force">
-      <h2 class="figure-name">Set-up</h2>
+    <section class="figure figure-wide" aria-label="Set-up in force">
+      <h2 class="for-ears">Set-up</h2>
       {parts.length === 0 ? (
-        <p>Not said yet: “rig one, depth half a metre”</p>
+        <p>Set-up not said yet: “rig one, depth half a metre”</p>
       ) : (
         <dl class="parts">
           {parts.map(({ name, value }) => (
@@ -40,23 +40,11 @@ export function NetInForce({ app }: { app: App }) {
           <Figure text={formatWeight(spokenG, weight)} />
           {limitG && ` of ${formatWeight(limitG, weight)}`}
         </span>
-        {limitG && <Room spokenG={spokenG} limitG={limitG} style={weight} />}
+        {limitG && spokenG > limitG && (
+          <span class="warn">over by {formatWeight(spokenG - limitG, weight)}</span>
+        )}
       </p>
       {limitG && <FillBar share={spokenG / limitG} />}
     </section>
   );
-}
-
-interface RoomProps {
-  spokenG: number;
-  limitG: number;
-  style: "lb-oz" | "kg";
-}
-
-function Room({ spokenG, limitG, style }: RoomProps) {
-  const room = limitG - spokenG;
-  if (room < 0) {
-    return <span class="warn">over by {formatWeight(-room, style)}</span>;
-  }
-  return <span>room for {formatWeight(room, style)}</span>;
 }

@@ -21,19 +21,21 @@ function Understood({ app, last }: { app: App; last: LastHeard }) {
   const { text, understood, answer } = last;
   return (
     <>
-      <div class="row row-apart last-head">
-        <p class="label">{became(last)}</p>
+      <div class="last-head">
+        <div>
+          <p class="label">{became(last)}</p>
+          {understood.length > 0 && (
+            <ul class="last-understood">
+              {understood.map((line, place) => (
+                <li key={place}>{line}</li>
+              ))}
+            </ul>
+          )}
+        </div>
         <button type="button" class="button" onClick={() => app.takeBack()}>
           Take it back
         </button>
       </div>
-      {understood.length > 0 && (
-        <ul class="last-understood">
-          {understood.map((line, place) => (
-            <li key={place}>{line}</li>
-          ))}
-        </ul>
-      )}
       {answer && <p class="last-answer">{answer}</p>}
       {text && <p class="last-heard">“{text}”</p>}
     </>
