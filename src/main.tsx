@@ -17,6 +17,11 @@ import { ScreenWakeLock } from "./speech/wake-lock.ts";
 
 const TICK_MS = 1000;
 
+const NOT_WHOLE = {
+  what: "The app did not arrive whole.",
+  todo: "Load the page again once there is a signal.",
+};
+
 function makeApp(): App {
   const clock = new SteadyClock();
   const desks = new Desks(new IdbStore("pegscribe", clock), clock, small);
@@ -32,12 +37,22 @@ function makeApp(): App {
   const version = new NewVersion();
 
   const attendant = signal<Attendant>();
-  const attended = afterPaint().then(async () => {
-    const { Attendant } = await import("./scribe/attendant.ts");
-    const made = new Attendant({ desks, settings, hearing, interim, lastHeard, nudge });
-    attendant.value = made;
-    return made;
-  });
+  let attending: Promise<Attendant> | undefined;
+  /** The attendant, once it is fetched; where that failed, it is tried again when next needed. */
+  const attend = () => {
+    attending ??= import("./scribe/attendant.ts").then(
+      ({ Attendant }) => {
+        attendant.value = new Attendant({ desks, settings, hearing, interim, lastHeard, nudge });
+        return attendant.value;
+      },
+      (cause) => {
+        attending = undefined;
+        hearing.value = { is: "unavailable", sendsSound: false, trouble: NOT_WHOLE };
+        throw cause;
+      },
+    );
+    return attending;
+  };
 
   const wakeLock = new ScreenWakeLock({
     wakeLock: navigator.wakeLock,
@@ -53,7 +68,8 @@ function makeApp(): App {
     void desk.value.refresh();
   }, TICK_MS);
   void desk.value.refresh();
-  if (import.meta.env.PROD) void attended.then(() => version.watch("./sw.js"));
+  const watchVersion = () => void (import.meta.env.PROD && version.watch("./sw.js"));
+  afterPaint().then(attend).then(watchVersion, hearingSaysWhy);
 
   const summaryText = (withPlace = false) => attendant.value?.summaryText(withPlace) ?? "";
 
@@ -76,11 +92,11 @@ function makeApp(): App {
 
     async startListening() {
       void desks.own.store.persist();
-      await (attendant.value ?? (await attended)).ears.start();
+      await (await attend()).ears.start();
     },
     stopListening: () => attendant.value?.ears.stop(),
-    type: async (text) => (attendant.value ?? (await attended)).type(text),
-    takeBack: async () => (attendant.value ?? (await attended)).takeBack(),
+    type: async (text) => (await attend()).type(text),
+    takeBack: async () => (await attend()).takeBack(),
     readings: (heard) => attendant.value?.readings(heard) ?? [],
     setSettings(part) {
       settings.value = { ...settings.value, ...part };
@@ -88,7 +104,7 @@ function makeApp(): App {
     newSession: () => desks.newSession(),
     openSession: async (id) => desks.openSession(id),
     async playSample(speed) {
-      const made = await attended;
+      const made = await attend();
       await desks.playSample(speed, (spoken) => made.hear(spoken));
     },
     stopSample: () => desks.stopSample(),
@@ -107,6 +123,8 @@ function makeApp(): App {
     takeUpdate: () => version.take(),
   };
 }
+
+const hearingSaysWhy = () => {};
 
 /** Once the first screen is there to be looked at. */
 const afterPaint = () => new Promise((done) => requestAnimationFrame(() => setTimeout(done)));

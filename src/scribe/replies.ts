@@ -8,6 +8,7 @@ import type { Answer } from "../speech/talkback.ts";
 import { answer } from "./answers/answer.ts";
 import type { Asking } from "./answers/asking.ts";
 import { total } from "./answers/standing.ts";
+import { sentence } from "./answers/words.ts";
 import type { Writing } from "./writing.ts";
 
 export interface Written {
@@ -59,7 +60,7 @@ function outcomeOf({ kept, missed, statements, verdict }: Written): Answer["outc
 function statedWords({ kept, verdict, doubts, before, asking }: Written) {
   const { session } = asking;
   const lines = (kept?.events ?? []).flatMap(({ body }) => {
-    if (body.kind === "entry") return [sentence(say(body.statement))];
+    if (body.kind === "entry") return [`${sentence(say(body.statement))}.`];
     if (body.kind === "amend") return [`Now ${nowSaid(session, body.target)}.`];
     if (body.kind === "withdraw") return [takenBack(before, session, body.targets)];
     return [];
@@ -96,5 +97,3 @@ function nothingTo({ kind, of }: Writing["missed"][number]): string {
   if (of !== "last") return `There is no fish ${of}.`;
   return kind === "amend" ? "There is nothing to correct." : "There is nothing to take back.";
 }
-
-const sentence = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;

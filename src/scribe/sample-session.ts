@@ -8,13 +8,13 @@ import type { Plan } from "../log/event.ts";
 /** Time since the start as hours:minutes:seconds, and what is said. */
 export type SampleLine = readonly [time: string, phrase: string];
 
-/** The rules of Quillet Pools, four hours, and eighty pounds to aim at. @param start the day's first moment */
+/** The rules of Quillet Pools, four hours, and a hundred pounds to aim at. @param start the day's first moment */
 export const samplePlan = (start: number): Plan => ({
   water: "Osier Lake, Quillet Pools",
   peg: "17",
   method: "practice",
   endsAt: start + sampleOffset("4:00:00"),
-  targetG: 80 * GRAMS_PER_POUND,
+  targetG: 100 * GRAMS_PER_POUND,
   netLimitG: 60 * GRAMS_PER_POUND,
   lashLimitMm: 300,
   baitLimitsG: { pellet: 2000 },
@@ -127,7 +127,7 @@ export const SAMPLE_LINES: readonly SampleLine[] = [
   ["2:47:30", "perch one pound"],
   ["2:49:00", "rig's in"],
   ["2:53:20", "skimmer, one pound two"],
-  ["2:55:00", "fish thirty was one pound ten"],
+  ["2:55:00", "fish thirty two was one pound ten"],
   ["2:58:20", "crucian, fourteen ounces"],
   ["3:02:10", "bream three pounds"],
   ["3:05:30", "which rig is best"],

@@ -28,7 +28,6 @@ export interface Summary extends Tally {
   endedAt?: number;
   /** Milliseconds, pauses out. */
   fishedMs: number;
-  /** Most fish first; one not named has no species. */
   species: (Tally & { species?: string })[];
   /** The heaviest single fish, else the longest. */
   best?: Fish;
@@ -87,7 +86,8 @@ const tallyOf = (fish: readonly Fish[]): Tally =>
     { count: 0, spokenG: 0, unweighed: 0 },
   );
 
-const bySpecies = (entries: readonly Entry[]): Summary["species"] =>
+/** Fish by species, the most first; one not named has no species. */
+export const bySpecies = (entries: readonly Entry[]): Summary["species"] =>
   [...groupBy(fishOf(entries), ({ species }) => species)]
     .map(([species, fish]) => ({ ...(species !== undefined && { species }), ...tallyOf(fish) }))
     .sort((a, b) => b.count - a.count || b.spokenG - a.spokenG);

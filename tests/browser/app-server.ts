@@ -10,13 +10,14 @@ export interface AppServer {
 /**
  * Serves the app as built for this run on a free port of 127.0.0.1.
  * @param base the folder it stands in on the server, such as `/somewhere/deep/`
+ * @param folder where it lies on disk, for a test that changes it
  */
-export async function startAppServer(base = "/"): Promise<AppServer> {
+export async function startAppServer(base = "/", folder = inject("appFolder")): Promise<AppServer> {
   const server = await preview({
     configFile: false,
     logLevel: "warn",
     base,
-    build: { outDir: inject("appFolder") },
+    build: { outDir: folder },
     preview: { host: "127.0.0.1", port: 0 },
   });
   const address = server.httpServer.address();

@@ -117,3 +117,15 @@ test("the sample plays by itself and leaves the angler's own session as it was",
   expect(await bench.page.getByText(/\d\d:\d\d to /).count()).toBe(0);
   await bench.close();
 });
+
+test("an app that arrived in part says so, and comes right once the rest can be had", async () => {
+  const context = await browser.newContext();
+  await context.route(/attendant/, (route) => route.abort());
+  const bench = await Bench.open(browser, { url: server.url, context });
+  await bench.page.getByText("The app did not arrive whole.").first().waitFor();
+  await context.unroute(/attendant/);
+  await bench.page.reload();
+  await bench.type("F1 two pounds");
+  expect(await weight(bench)).toContain("2 lb");
+  await bench.close();
+});

@@ -171,6 +171,13 @@ describe("what's my pace", () => {
     );
   });
 
+  test("is over with the session", async () => {
+    const bank = await bankAfter(...fish(6));
+    await bank.plan({ endsAt: NINE + 120 * MINUTE_MS });
+    await bank.say("all out");
+    expect(await bank.ask("what's my pace")).toBe("The session has ended. 12 pounds from 6 fish.");
+  });
+
   test("needs some fish", async () => {
     const bank = await bankAfter(...fish(2));
     await bank.plan({ endsAt: NINE + 120 * MINUTE_MS });

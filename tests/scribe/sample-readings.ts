@@ -198,9 +198,9 @@ export const READINGS: Readonly<Record<string, readonly [Verdict, ...Statement[]
     "log",
     { kind: "fish", species: "skimmer", weightG: 510.29141625, unit: { weight: "lb" } },
   ],
-  "fish thirty was one pound ten": [
+  "fish thirty two was one pound ten": [
     "log",
-    { kind: "amend", of: 30, set: { weightG: 737.08760125, unit: { weight: "lb" } } },
+    { kind: "amend", of: 32, set: { weightG: 737.08760125, unit: { weight: "lb" } } },
   ],
   "crucian, fourteen ounces": [
     "log",

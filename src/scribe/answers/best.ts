@@ -3,7 +3,7 @@ import { changeParts } from "../../../grammar/saying/change.ts";
 import { type BestVerdict, bestIn, type Contender } from "../../analysis/best.ts";
 import { MS_PER_HOUR } from "../../analysis/units.ts";
 import { type Asking, same, type Words } from "./asking.ts";
-import { fishWords, lengthWords, list, timeWords, type Units } from "./words.ts";
+import { fishWords, lengthWords, list, sentence, timeWords, type Units } from "./words.ts";
 
 export type BestOf = "depth" | "rig" | "bait";
 
@@ -17,7 +17,7 @@ export function best(factor: BestOf, { session, now, units }: Asking): Words {
   if (!leader) return same(`Too few to tell: no ${factor} has been fished by name.`);
   const name = nameOf(factor, leader.level, units);
   const lines = ranked.slice(0, MOST_NAMED).map((one) => evidence(factor, one, units));
-  const short = `${HEADS[verdict](name)}: ${list(lines)}.`;
+  const short = sentence(`${HEADS[verdict](name)}: ${list(lines)}.`);
   if (verdict !== "clear") return same(short);
   const sure = Math.min(99, Math.round(100 * leader.chanceBest));
   return { short, full: `${short} ${sure} in 100 that it is the best of them.` };

@@ -8,6 +8,7 @@ import { rateWords, type Units, weightWords } from "./words.ts";
 export function pace(asking: Asking): Words {
   const { session, now, units } = asking;
   if (session.startedAt === undefined) return same("The session has not started.");
+  if (session.state === "ended") return same(`The session has ended. ${total(asking).short}`);
   if (typeof session.plan.endsAt !== "number")
     return same(`No end time is set, so no pace. ${total(asking).short}`);
   const { final, needed } = paceOf(session, now, biasFrom(weighedNets([session])));

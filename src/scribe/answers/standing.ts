@@ -1,10 +1,9 @@
 /** How it stands: weight, fish, nets, time and tackle, as they follow from the log alone. */
 import { changeParts } from "../../../grammar/saying/change.ts";
 import { sayName } from "../../../grammar/saying/fish.ts";
-import { groupBy } from "../../analysis/group.ts";
-import type { Entry } from "../../log/session.ts";
+import { bySpecies } from "../../share/summary.ts";
 import { type Asking, same, type Words } from "./asking.ts";
-import { fishWords, lengthWords, list, timeWords, weightWords } from "./words.ts";
+import { fishWords, lengthWords, list, sentence, timeWords, weightWords } from "./words.ts";
 
 export function total({ session, units }: Asking): Words {
   const { count, unweighed, spokenG } = session;
@@ -18,21 +17,10 @@ export function total({ session, units }: Asking): Words {
 export function countOf({ session }: Asking): Words {
   if (session.count === 0) return same("No fish yet.");
   const short = `${fishWords(session.count)}.`;
-  const kinds = [...bySpecies(session.entries)].map(([species, number]) =>
-    species === undefined ? `${number} not named` : `${number} ${sayName(species)}`,
+  const kinds = bySpecies(session.entries).map(({ species, count }) =>
+    species === undefined ? `${count} not named` : `${count} ${sayName(species)}`,
   );
   return { short, full: `${fishWords(session.count)}: ${list(kinds)}.` };
-}
-
-export function bySpecies(entries: readonly Entry[]): Map<string | undefined, number> {
-  const fish = entries.flatMap(({ statement }) => (statement.kind === "fish" ? [statement] : []));
-  const groups = groupBy(fish, ({ species }) => species);
-  return new Map(
-    [...groups].map(([species, list]) => [
-      species,
-      list.reduce((sum, { count = 1 }) => sum + count, 0),
-    ]),
-  );
 }
 
 export function lastFish({ session, now }: Asking): Words {
@@ -81,5 +69,3 @@ export function setUp({ session, units }: Asking): Words {
   ].filter(Boolean);
   return same(parts.length === 0 ? "No set-up has been named." : `${sentence(parts.join(", "))}.`);
 }
-
-const sentence = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

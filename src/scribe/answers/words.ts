@@ -44,3 +44,6 @@ export const rateWords = (perHour: number): string =>
 /** "1 and 2", "1, 2 and 3". */
 export const list = (parts: readonly string[]): string =>
   parts.length < 2 ? parts.join() : `${parts.slice(0, -1).join(", ")} and ${parts.at(-1)}`;
+
+/** With a capital first. */
+export const sentence = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
