@@ -2,7 +2,6 @@
  * What is said of one thing in two breaths is one statement: "perch here, one and a quarter pounds",
  * "it's gone, lost it", "rig two at three foot deep", "no that's wrong, scratch that".
  */
-import { isExcused } from "./leftover.ts";
 import type { Piece } from "./match/cover.ts";
 import type { Item } from "./match/items.ts";
 import type { Statement, StatementOf } from "./statement.ts";
@@ -10,18 +9,20 @@ import type { Statement, StatementOf } from "./statement.ts";
 /**
  * Neighbouring pieces that belong together, joined into the first of them.
  * @param isEnd whether a sentence ends after this item
+ * @param mayJoin whether the words between two pieces may be passed over
  */
 export function joinPieces(
   pieces: readonly Piece[],
   items: readonly Item[],
   isEnd: (item: Item) => boolean,
+  mayJoin: (gap: readonly Item[]) => boolean,
 ): Piece[] {
   const joined: Piece[] = [];
   for (const piece of pieces) {
     const before = joined.at(-1);
     const gap = before ? items.slice(before.to, piece.from) : [];
     const isApart = before && (isEnd(items[before.to - 1] as Item) || gap.some(isEnd));
-    const one = before && !isApart && isExcused(gap) ? join(before, piece) : undefined;
+    const one = before && !isApart && mayJoin(gap) ? join(before, piece) : undefined;
     if (before && one) joined[joined.length - 1] = { ...before, to: piece.to, stated: one };
     else joined.push(piece);
   }

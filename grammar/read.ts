@@ -2,7 +2,7 @@
 import { resolveCorrections } from "./corrections.ts";
 import { joinPieces } from "./joining.ts";
 import { parseRightHandSide } from "./jsgf/syntax.ts";
-import { leftOver } from "./leftover.ts";
+import { isExcused, leftOver } from "./leftover.ts";
 import { buildMatcher } from "./match/compromise.ts";
 import { cover, type PatternEntry } from "./match/cover.ts";
 import { type Item, readItems } from "./match/items.ts";
@@ -12,7 +12,7 @@ import { isQuantityWord } from "./quantity/words.ts";
 import { beliefIn, isSuspect, repairs } from "./repair.ts";
 import type { Statement } from "./statement.ts";
 import { type Token, tokenise } from "./text/tokens.ts";
-import { isOfOthers, judge, type Verdict } from "./verdict.ts";
+import { isOfOthers, isStrange, judge, MOST_STRANGE_WORDS, type Verdict } from "./verdict.ts";
 import { makeVocabulary, type OwnWords } from "./vocabulary/vocabulary.ts";
 
 export interface Reading {
@@ -65,17 +65,23 @@ export function createReader({ own, callWord }: ReaderOptions = {}): Reader {
 
   const readTokens = (heard: string, tokens: readonly Token[]): Attempt => {
     const items = readItems(heard, tokens, vocabulary);
-    const pieces = joinPieces(cover(items, matcher, patterns), items, isSentenceEnd(heard, tokens));
-    const { statements, doubts, loose } = resolveCorrections(pieces);
-    const taken = pieces.filter((piece) => !loose.includes(piece));
-    const over = leftOver(items, taken);
-    const reading = {
-      heard,
-      ...judge(statements, doubts, over),
-      leftover: over.flatMap(({ from, to }) => tokens.slice(from, to).map(({ word }) => word)),
-      phrases: taken.map(({ phrase, pattern }) => ({ id: phrase.id, pattern })),
+    const pieces = cover(items, matcher, patterns);
+    const isEnd = isSentenceEnd(heard, tokens);
+    const attempt = (mayJoin: (gap: readonly Item[]) => boolean): Attempt => {
+      const joined = joinPieces(pieces, items, isEnd, mayJoin);
+      const { statements, doubts, loose } = resolveCorrections(joined);
+      const taken = joined.filter((piece) => !loose.includes(piece));
+      const over = leftOver(items, taken);
+      const reading = {
+        heard,
+        ...judge(statements, doubts, over),
+        leftover: over.flatMap(({ from, to }) => tokens.slice(from, to).map(({ word }) => word)),
+        phrases: taken.map(({ phrase, pattern }) => ({ id: phrase.id, pattern })),
+      };
+      return { reading, over };
     };
-    return { reading, over };
+    const strict = attempt(isExcused);
+    return strict.reading.verdict === "log" ? strict : better(strict, attempt(isFewStrange));
   };
 
   const readLine = (heard: string): Reading => {
@@ -152,6 +158,20 @@ const ignored = (heard: string): Reading => ({
   leftover: [],
   phrases: [],
 });
+
+/** Words that may stand between a fish and its size where the line makes no sense otherwise. */
+const isFewStrange = (gap: readonly Item[]): boolean =>
+  gap.length <= MOST_STRANGE_WORDS && gap.every(isStrange);
+
+/** The strict attempt, unless passing over a few words makes sense of what it could not. */
+const better = (strict: Attempt, lax: Attempt): Attempt => {
+  if (rank(lax.reading) >= rank(strict.reading)) return strict;
+  const reading =
+    lax.reading.verdict === "log"
+      ? { ...lax.reading, verdict: "check" as const, doubts: ["words passed over"] }
+      : lax.reading;
+  return { reading, over: strict.over };
+};
 
 interface Attempt {
   reading: Reading;

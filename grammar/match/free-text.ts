@@ -25,7 +25,7 @@ export function readFreeText(
 const NOTING = new Set(["note", "notes", "knote"]);
 
 /** "note to self, …" and "note that …". */
-const LEADS = [["to", "self"], ["to", "myself"], ["for", "next", "time"], ["that"]];
+const LEADS = [["down"], ["to", "self"], ["to", "myself"], ["for", "next", "time"], ["that"]];
 
 function noteText(line: string, tokens: readonly Token[], i: number): FreeText | undefined {
   if (!NOTING.has(tokens[i - 1]?.word ?? "")) return undefined;

@@ -23,11 +23,12 @@ const ARTICLE = "the | my | a | that | this";
 export const rig: Phrase = {
   id: "rig",
   patterns: [
-    `[<switched>] [${ARTICLE}] rig [number] (<number> | one) [now | again | on]`,
+    `[<switched>] [${ARTICLE}] rig [number] (<number> | one) [now | again | on | going on | on now | out | going out | it is]`,
     `[<switched>] [${ARTICLE}] (${NAMES} | <ordinal> | <bait> | <species> | <own-rig> | number <number> | number one) rig [now | again | on]`,
     `(<switched>) [${ARTICLE}] <own-rig>`,
     "(changed | changing | swapped | swapping | switched | switching | change | swap | switch) (rig | rigs | the rig | my rig | top kits | top kit) [to | to the | to number | to rig | for | for rig | to my] [number] (<number> | one | <own-rig>)",
     `[<switched>] [${ARTICLE}] (top kit | kit | topkit) [number] (<number> | one)`,
+    "(different rig | new rig | changed rigs | another rig) [this is] [number | rig] (<number> | one)",
     "(new rig | changed rigs | changing rigs | different rig | another rig | changed the rig | fresh rig | swapped rigs | changed rig | put a new rig on | changing rig | swapping rigs)",
   ],
   examples: {
@@ -36,6 +37,7 @@ export const rig: Phrase = {
     "on the dobber": [{ kind: "change", rig: "dobber" }],
     "swapped rigs to number four": [{ kind: "change", rig: "4" }],
     "top kit three": [{ kind: "change", rig: "3" }],
+    "different rig, number one": [{ kind: "change", rig: "1" }],
     "changed rigs": [{ kind: "change" }],
   },
   states(said) {

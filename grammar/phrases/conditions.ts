@@ -96,7 +96,7 @@ export const wind: Phrase = {
   patterns: [
     `(${WIND}) [just | really | now | a bit | all | blowing | coming] (${alternatives(WIND_MOVES)}) [a bit | now | a lot | again | a touch | slightly | completely]`,
     `(${WIND} | it's) [now | just] [gone | swung | turned | gone round | come round | blowing | coming | moved round | changed | backed | veered] [round | around] [to | from | in | into] [the | a] (${alternatives(QUARTERS)}) [now | wind]`,
-    `[a | it's | there's a bit of a | a bit of a | there's | got a | very | it's a | now a | nice] (${alternatives(WIND_KINDS)}) (wind | breeze | breeze on it) [now | again | at all]`,
+    `[a | it's | there's a bit of a | a bit of a | there's | got a | very | it's a | now a | nice | getting a | getting | that's a | turning into a] (${alternatives(WIND_KINDS)}) (wind | breeze | breeze on it) [now | again | at all]`,
     `[a | it's | it's a | now a | got a | cold | light | strong] (${alternatives(QUARTERS)}) (wind | breeze) [now]`,
     "(very still | gone still | it's still | still now | it's gone still | flat calm | dead calm | it's gone calm | it's gone flat calm | gone calm | it's calm | gone flat calm | it's flat calm | wind free | it's dead calm | calm now | no wind | not a breath of wind) [now]",
     "(getting windy | it's getting windy | it's windy | windy | getting breezy | it's breezy | blowing a gale | it's blowing a gale | it's blowing | getting gusty | come on windy | it's come on windy | gusty | it's got windy | gone windy)",

@@ -5,7 +5,7 @@ import { given, type Phrase, type Said, sure } from "./phrase.ts";
 type Feed = StatementOf<"feed">;
 
 const VERB =
-  "fed | feeding | feed | i've fed | i'm feeding | i've just fed | put in | putting in | put | putting | dripping in | dripped in | trickling in | trickled in | introduced | topped up | topping up | topped up with | topping up with | topped up the swim with | topped the swim up with | sprinkled in | sprinkling | sprinkled | loose fed | loose feeding | loosefed | chucked in | chucked | lobbed in | lobbed | dumped in | dumped | giving it | gave it | give it | giving them | dropped in | drip feeding | drip fed | spraying | sprayed | scattered | scattering | going in with | went in with | kept feeding | keep feeding | started feeding | tipped in | tipping in | tipped | tipping | dropping in | feeding in | fed in | refed | re fed";
+  "fed | feeding | feed | i've fed | i'm feeding | i've just fed | put in | putting in | put | putting | dripping in | dripped in | trickling in | trickled in | introduced | topped up | topping up | topped up with | topping up with | topped up the swim with | topped it up with | in goes | in go | topped the swim up with | sprinkled in | sprinkling | sprinkled | loose fed | loose feeding | loosefed | chucked in | chucked | lobbed in | lobbed | dumped in | dumped | giving it | gave it | give it | giving them | dropped in | drip feeding | drip fed | spraying | sprayed | scattered | scattering | going in with | went in with | kept feeding | keep feeding | started feeding | tipped in | tipping in | tipped | tipping | dropping in | feeding in | fed in | refed | re fed";
 const POT =
   "potted | potting | pot | potted in | potting in | pot in | cupped | cupping | cup | cupped in | cupping in | cup in | i've potted | i've potted in | i've cupped in | toss potted | toss potting | tapped in | tapping in | toss potted in";
 const CATAPULT =
@@ -18,11 +18,11 @@ const FEED_WORD = "feed | bait | it | loose feed | some feed | some bait | free 
 const TIMES =
   "twice | once | one time | three times | <number> times | <count> times | a couple of times | a few times | again";
 const WITH =
-  "in | by hand | with the pot | by pot | with the catapult | by catapult | with the catty | with a pot | with a catapult | in by hand | in by catapult | in with the catapult | in by pot | from the pot | from the catapult | out the pot | via the pot | with the toss pot | in the pot | by catty | with a toss pot | with the cup | with the kinder pot | in with the pot | in with the catty | in the swim | over the top | in the hole | to the swim | out with the catty | out with the catapult | out by hand | with the small pot | with the big pot | with a big pot | with a small pot | in the margin | down the edge | down the margin | on the line | round the float | over the float | on the far line | on the short line | on the long line | on the inside line | tight to the float";
+  "in | by hand | with the pot | by pot | with the catapult | by catapult | with the catty | with a pot | with a catapult | in by hand | in by catapult | in with the catapult | in by pot | from the pot | from the catapult | out the pot | via the pot | with the toss pot | in the pot | by catty | with a toss pot | with the cup | in with the pot | in with the catty | in the swim | over the top | in the hole | to the swim | out with the catty | out with the catapult | out by hand | with the small pot | with the big pot | with a big pot | with a small pot | in the margin | down the edge | down the margin | on the line | round the float | over the float | on the far line | on the short line | on the long line | on the inside line | tight to the float";
 const GOING =
   "in | going in | gone in | fed | potted in | potted | went in | is in | is going in | cupped in | catapulted in | thrown in | put in | by hand | with the catapult | with the catty | in the pot | by catapult | by pot | in by hand | with the pot | in again | over the top | pinged in | has gone in | just gone in";
 const VESSEL =
-  "pot | pots | cup | cups | potful | potfuls | pot full | cupful | cupfuls | pots full | toss pot | toss pots | kinder pot | big pot | small pot | big pots | small pots | cadful";
+  "pot | pots | cup | cups | potful | potfuls | pot full | cupful | cupfuls | pots full | toss pot | toss pots | big pot | small pot | big pots | small pots | cadful";
 const PULL =
   "pouch | pouches | pult | catapult full | pouchful | pouchfuls | catapult | catapults | pouch full | pouches full";
 const HANDFUL =
@@ -117,7 +117,7 @@ export const fedBy: Phrase = {
 export const fedMeasure: Phrase = {
   id: "fed-measure",
   patterns: [
-    `[fed | feeding | put | put in | another | and | i've fed | putting | one | just | tipped | dumped | dropped | tipping | shipped out | emptied | tapped out] [a | another | a big | a small | a full | half a | one | one more] [<number> | <count> | a few | a couple] [more | big | small | full] (${VESSEL}) [of] [<weight> | <bait> | feed] [${GOING}] [<weight>]`,
+    `[fed | feeding | put | put in | in goes | another | and | i've fed | putting | one | just | tipped | dumped | dropped | tipping | shipped out | emptied | tapped out] [a | another | a big | a small | a full | half a | one | one more] [<number> | <count> | a few | a couple] [more | big | small | full] (${VESSEL}) [of] [<weight> | <bait> | feed] [${GOING}] [<weight>]`,
     `[fed | feeding | put | put in | fired in | another | and | firing | fired | putting] [a | another | one | one more] [<number> | <count> | a few | a couple] [more | big | small | full] (${PULL}) [of] [<bait> | feed] [${GOING}]`,
     `[fed | feeding | put | put in | threw in | another | and | putting | balled in] [a | another | one | one more] [<number> | <count> | a few | a couple] [more | big | small | full | good] (${HANDFUL}) [of] [<bait> | feed] [${GOING}]`,
     `[some | a few | few | bit of | a bit of | more | a bit more | a little | a little bit of | little bit of | another] (${WHAT}) (${GOING})`,

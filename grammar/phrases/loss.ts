@@ -116,7 +116,7 @@ const isRigAway = (said: Said): boolean =>
 export const snapped: Phrase = {
   id: "snapped",
   patterns: [
-    `[lost (${THE_FISH}) | <species> | a <species> | an <species> | big <species> | a big <species>] [it | it's | he's | he | has | that's | it has | been | i've been] (snapped | broke | broken | smashed | smashed up | bust | busted) [${ME}] [that <species> | by a <species> | on a <species> | did that <species>]`,
+    `[lost (${THE_FISH}) | <species> | a <species> | an <species> | big <species> | a big <species> | that <species>] [it | it's | he's | he | has | that's | it has | been | i've been] (snapped | broke | broken | smashed | smashed up | bust | busted) [${ME}] [that <species> | by a <species> | on a <species> | did that <species>]`,
     `[lost (${THE_FISH}) | <species>] (${LINE}) [just] (${BROKE}) [me] [on a <species> | on (${THE_FISH}) | on me]`,
     `[i've been | been | got | i] (snapped | broken | smashed | smashed up | snapped off | snapped up | broke | broke off | broken off) [off] by (${THE_FISH})`,
   ],

@@ -4,7 +4,7 @@ import { type Phrase, sure } from "./phrase.ts";
 export const note: Phrase = {
   id: "note",
   patterns: [
-    "[make | take | add | make me | can you make | please | quick | another | put | put in | write | log] [a | the] (note | notes | knote) <text>",
+    "[make | take | add | make me | can you make | please | quick | another | put | put in | write | log] [a | the] (note | notes | knote | note down) <text>",
   ],
   examples: {
     "note, fish topping by the reeds": [{ kind: "note", text: "fish topping by the reeds" }],

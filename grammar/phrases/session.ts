@@ -31,7 +31,7 @@ export const pause = act(
   "pause",
   [
     "[i'm | i'm just | going to | i'm going to | just] (taking | having | going for | take | have | time for | stopping for | stop for | going to have | going to take) (a break | a little break | a brew | a breather | my break | five | a bit | lunch | a bit of lunch | my lunch | some lunch | a cuppa | a cup of tea | a tea break | dinner | my dinner | a sandwich | a bite to eat | something to eat | ten minutes | a wee | a rest | a minute | a quick break | a short break | a coffee | a tea | tea | a bit of a break | a walk | a comfort break | a butty | a five minute break | a ten minute break)",
-    `(pause | pausing | paused | hold | suspend) [${SESSION} | fishing | there | for lunch | for a bit | for a minute | for a brew | for a break | for dinner | for tea | for a while | for a moment | for my dinner | for my lunch | for my tea | everything | it | things]`,
+    `(pause | pausing | paused | hold | suspend) [${SESSION} | fishing | there | for lunch | for a bit | for a minute | for a brew | for a break | for dinner | for tea | for a while | for a moment | for my dinner | for my lunch | for my tea | for a sandwich | for something to eat | for some food | for a cuppa | for five minutes | everything | it | things]`,
     "(session | session's) (pause | paused | on hold)",
     "(break time | break | lunch break | tea break | on a break | i'm on a break | on my break | off for a break | off for a brew | on break | lunch time | brew time | time out | resting the swim | i'm having a break | off the peg | leaving the peg)",
     "(taking | having | going for | having a | stopping for | take) (<duration> | <number> | a <duration>) [break | off | out]",

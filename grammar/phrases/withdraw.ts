@@ -15,6 +15,7 @@ export const withdraw: Phrase = {
     "(that was wrong | that's wrong | that's not right | wrong one | never mind that | that was a mistake | that didn't happen | my mistake scratch that | don't log that | don't count that | don't count that one | that one doesn't count | not that one | didn't mean that | disregard)",
     `[no | sorry | please | can you] (${TAKE_OUT}) [the] (fish | fish number | number | fish no) (<number> | one) [out | please | off]`,
     "[no | sorry | please] (take | scratch | wipe | cross | rub | strike | knock | leave) (fish | fish number | number) (<number> | one) (out | off | away | back)",
+    "fish [number] (<number> | one) (needs taking out | needs to come out | wants taking out | should come out | out)",
     `[no | sorry | please | can you] (${TAKE_OUT}) [the] <ordinal> fish [out | please | off]`,
   ],
   examples: {
@@ -24,6 +25,7 @@ export const withdraw: Phrase = {
     "that was wrong": [{ kind: "withdraw", of: "last" }],
     "take out fish four": [{ kind: "withdraw", of: 4 }],
     "take fish four out": [{ kind: "withdraw", of: 4 }],
+    "fish ten needs taking out": [{ kind: "withdraw", of: 10 }],
     "delete the third fish": [{ kind: "withdraw", of: 3 }],
   },
   states(said) {

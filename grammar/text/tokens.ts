@@ -65,6 +65,9 @@ function push(tokens: Token[], token: Token): void {
 const isNumeral = (token: Token | undefined, from: number): boolean =>
   token !== undefined && token.to === from && /^[\d./]+$/.test(token.word);
 
+/** "rig four's going on". */
+const OWNED_NUMBER = /^(two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\d+)['’]s$/;
+
 /** Sounds of hesitation, which may stand even inside a quantity. */
 const HESITATION = /^(u+m+|e+r+m*|u+h+|a+h+|h+m+|m+)$/;
 
@@ -83,7 +86,7 @@ function spell(piece: string, before: Token | undefined, from: number): string[]
   if (first === "°") return piece.length > 1 ? ["degrees", piece.at(-1) as string] : ["degrees"];
   if (piece === "&" || piece === "+") return ["and"];
   if (piece === "-" || piece === "−") return ["minus"];
-  return [piece.replace(/['’]/g, "")];
+  return [piece.replace(OWNED_NUMBER, "$1").replace(/['’]/g, "")];
 }
 
 /** "two pound eight" is printed "£2.08" or "£2 8"; pence below sixteen are the ounces. */

@@ -1,10 +1,11 @@
 /** A word one letter away from a word of the trade, as cold thumbs and strange ears make them. */
+import { isQuantityWord } from "../quantity/words.ts";
 import { BAITS } from "./baits.ts";
 import { TRADE_WORDS } from "./misprints.ts";
 import { SPECIES } from "./species.ts";
 
 const WORDS: ReadonlySet<string> = new Set([
-  ...TRADE_WORDS,
+  ...TRADE_WORDS.filter((word) => !isQuantityWord(word)),
   ...[...SPECIES, ...BAITS].flatMap(({ names }) => names.filter((name) => !name.includes(" "))),
   ..."twice nudge nudging feeding catapult potted hooklength wind missed snapped pulled".split(" "),
 ]);
