@@ -1,13 +1,14 @@
 import { useId } from "preact/hooks";
+import type { Option } from "../ui/choices.tsx";
 
 interface PickOneProps {
   label: string;
-  names: readonly string[];
-  onPick: (name: string) => void;
+  options: readonly Option<string>[];
+  onPick: (value: string) => void;
 }
 
 /** A list to take one thing from; it goes back to its label afterwards. */
-export function PickOne({ label, names, onPick }: PickOneProps) {
+export function PickOne({ label, options, onPick }: PickOneProps) {
   const id = useId();
   const pick = (select: HTMLSelectElement) => {
     const { value } = select;
@@ -19,8 +20,10 @@ export function PickOne({ label, names, onPick }: PickOneProps) {
       <label for={id}>{label}</label>
       <select id={id} class="input" onChange={(event) => pick(event.currentTarget)}>
         <option value="">Choose</option>
-        {names.map((name) => (
-          <option key={name}>{name}</option>
+        {options.map((option) => (
+          <option key={option.value} value={option.value}>
+            {option.name}
+          </option>
         ))}
       </select>
     </div>

@@ -47,8 +47,10 @@ test("one touch confirms it as it is", async () => {
 
 test("one touch takes it out, and another brings it back", async () => {
   const app = await open(DOUBTFUL);
+  screen.getByRole("button", { name: "Take out" }).focus();
   touch("Take out");
   await screen.findByText("Taken out (1)");
+  await waitFor(() => expect(document.activeElement?.textContent).toBe("Review"));
   expect(fish(app)).toEqual([]);
   touch(/^Bring back Roach/);
   await waitFor(() => expect(fish(app)).toHaveLength(1));

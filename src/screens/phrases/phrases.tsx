@@ -16,7 +16,7 @@ export function Phrases({ app }: { app: App }) {
         that three pounds”.
       </p>
       {callWord && <p>The call word is on: only what starts with “{callWord}” counts.</p>}
-      <div class="topics">
+      <div class="tickets">
         {topics.map(({ title, phrases }) => (
           <section class="ticket" key={title}>
             <h2>{title}</h2>

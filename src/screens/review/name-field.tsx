@@ -1,3 +1,4 @@
+import { sayName } from "../../../grammar/saying/fish.ts";
 import type { Session } from "../../log/session.ts";
 import { Choices } from "../../ui/choices.tsx";
 import type { App } from "../app.ts";
@@ -22,10 +23,7 @@ export function NameField({ app, label, of, value, onChange }: NameFieldProps) {
   const names = namesOf(of, app.session.value);
   const inSight = names.slice(0, MOST_IN_SIGHT);
   if (value !== undefined && !inSight.includes(value)) inSight.push(value);
-  const options = [
-    ...inSight.map((name) => ({ value: name, name })),
-    { value: undefined, name: "Not said" },
-  ];
+  const options = [...inSight.map(optionOf), { value: undefined, name: "Not said" }];
   return (
     <div class="stack">
       <Choices<string | undefined>
@@ -36,12 +34,15 @@ export function NameField({ app, label, of, value, onChange }: NameFieldProps) {
       />
       <PickOne
         label={`Other ${label.toLowerCase()}`}
-        names={names.filter((name) => !inSight.includes(name))}
+        options={names.filter((name) => !inSight.includes(name)).map(optionOf)}
         onPick={onChange}
       />
     </div>
   );
 }
+
+/** A species goes by the name that is said. */
+const optionOf = (name: string) => ({ value: name, name: sayName(name) });
 
 /** All names, those used most in the session first. */
 function namesOf(of: NameOf, session: Session): string[] {

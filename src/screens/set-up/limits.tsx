@@ -57,7 +57,9 @@ function BaitLimits({ app }: { app: App }) {
       ))}
       <PickOne
         label="Add a limit for a bait"
-        names={baitNames(plan).filter((bait) => !shown.includes(bait))}
+        options={baitNames(plan)
+          .filter((bait) => !shown.includes(bait))
+          .map((bait) => ({ value: bait, name: bait }))}
         onPick={(bait) => setOpened([...opened, bait])}
       />
     </section>

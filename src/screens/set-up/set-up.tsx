@@ -14,7 +14,7 @@ export function SetUpScreen({ app }: { app: App }) {
       <p>
         Everything here may be left empty. It is kept with the session as soon as it is entered.
       </p>
-      <div class="columns">
+      <div class="tickets">
         <Visit app={app} />
         <Limits app={app} />
         <OwnWords app={app} />

@@ -22,7 +22,7 @@ export function SummaryScreen({ app }: { app: App }) {
   return (
     <>
       <h1>Summary</h1>
-      <div class="summary">
+      <div class="tickets">
         <Totals summary={summary} settings={settings} />
         <Picture session={session} now={minute} weight={settings.weight} />
         <Species summary={summary} settings={settings} />
