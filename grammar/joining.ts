@@ -60,7 +60,7 @@ function joinStatements(
     case "change":
       return b.kind === "change" ? joinFields(a, b) : undefined;
     case "conditions":
-      return b.kind === "conditions" ? joinFields(a, b) : undefined;
+      return b.kind === "conditions" ? joinConditions(a, b) : undefined;
     case "feed":
       return b.kind === "feed" || second.phrase.id === "bare-bait" ? joinFeed(a, b) : undefined;
     case "drop":
@@ -101,6 +101,13 @@ function joinFields<T extends Statement>(a: T, b: T): T | undefined {
 
 /** "smaller hook, a size eighteen": the first says that, the second what. */
 const isEmpty = (statement: Statement): boolean => Object.keys(statement).length === 1;
+
+/** "water nine degrees, air twelve" is one reading; wind and sky are noticed on their own. */
+function joinConditions(a: StatementOf<"conditions">, b: StatementOf<"conditions">) {
+  const isOfTemperature = [a, b].every(({ wind, sky }) => wind === undefined && sky === undefined);
+  const isSameWind = a.wind !== undefined && a.wind === b.wind;
+  return isOfTemperature || isSameWind ? joinFields(a, b) : undefined;
+}
 
 /** Phrases that say a size and no fish. */
 const SIZES = new Set(["weight-only", "corrected-size"]);

@@ -71,8 +71,6 @@ function isMeasured(statement: Statement): boolean {
         statement.species !== undefined &&
         (statement.weightG !== undefined || statement.lengthMm !== undefined)
       );
-    case "change":
-      return statement.depthByMm !== undefined || statement.depthMm !== undefined;
     case "feed":
       return statement.bait !== undefined && statement.amountG !== undefined;
     default:

@@ -127,7 +127,7 @@ const SKY: Words = [
   ],
   [
     "heavy rain",
-    "heavy rain | pouring | pouring down | it's pouring | it's pouring down | chucking it down | it's chucking it down | hammering down | lashing it down | raining hard | it's raining hard | it's hammering down | heavy shower | raining heavily | it's lashing down | it's tipping it down | tipping down",
+    "heavy rain | hammering down with rain | it's hammering down with rain | pouring | pouring down | it's pouring | it's pouring down | chucking it down | it's chucking it down | hammering down | lashing it down | raining hard | it's raining hard | it's hammering down | heavy shower | raining heavily | it's lashing down | it's tipping it down | tipping down",
   ],
   [
     "drizzle",

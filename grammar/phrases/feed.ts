@@ -117,7 +117,7 @@ export const fedBy: Phrase = {
 export const fedMeasure: Phrase = {
   id: "fed-measure",
   patterns: [
-    `[fed | feeding | put | put in | in goes | another | and | i've fed | putting | one | just | tipped | dumped | dropped | tipping | shipped out | emptied | tapped out] [a | another | a big | a small | a full | half a | one | one more] [<number> | <count> | a few | a couple] [more | big | small | full] (${VESSEL}) [of] [<weight> | <bait> | feed] [${GOING}] [<weight>]`,
+    `[fed | feeding | put | put in | in goes | topped up with | topping up with | another | and | i've fed | putting | one | just | tipped | dumped | dropped | tipping | shipped out | emptied | tapped out] [a | another | a big | a small | a full | half a | one | one more] [<number> | <count> | a few | a couple] [more | big | small | full] (${VESSEL}) [of] [<weight> | <bait> | feed] [${GOING}] [<weight>]`,
     `[fed | feeding | put | put in | fired in | another | and | firing | fired | putting] [a | another | one | one more] [<number> | <count> | a few | a couple] [more | big | small | full] (${PULL}) [of] [<bait> | feed] [${GOING}]`,
     `[fed | feeding | put | put in | threw in | another | and | putting | balled in] [a | another | one | one more] [<number> | <count> | a few | a couple] [more | big | small | full | good] (${HANDFUL}) [of] [<bait> | feed] [${GOING}]`,
     `[some | a few | few | bit of | a bit of | more | a bit more | a little | a little bit of | little bit of | another] (${WHAT}) (${GOING})`,

@@ -127,6 +127,9 @@ function readHundredless<U>(
 
 const isDigit = (value: number): boolean => Number.isInteger(value) && value > 0 && value < 10;
 
+/** "fish five to ten ounces" gives a fish its weight. */
+const NUMBERED = new Set(["fish", "number", "rig", "net"]);
+
 /** In "the last one to two pounds" and "lost one, ten centimetres shallower" the one is no number. */
 const NAMING_ONE = new Set(
   "last that this the hooked lost missed another got next good nice big small had landed caught".split(
@@ -141,6 +144,7 @@ function readRange<U>(
   units: ReadonlyMap<string, UnitWord<U>>,
 ): Measure<U> | undefined {
   if (words[i] === "one" && NAMING_ONE.has(words[i - 1] ?? "")) return undefined;
+  if (NUMBERED.has(words[i - 1] ?? "")) return undefined;
   const low = readNumber(words, i);
   if (!low || low.fraction || (words[low.next] !== "to" && words[low.next] !== "or")) {
     return undefined;

@@ -75,7 +75,7 @@ const PRINTED: Readonly<Record<string, string>> = {
   gudgeon:
     "dungeon | gudgen | gudgin | good john | gudging | budgen | judging | bludgeon | budgie | cudgel | gudge in",
   hybrid: "high bread | hi brid | hi bread | hybride | high breed | high bred | hybrids",
-  eel: "heel | ill | eels | yield | he'll | wheel",
+  eel: "heel | ill | eels | yield | wheel",
   zander: "sander | xander | sandra | zanda | xanda | sanders | zandar | gander",
   pike: "pipe | bike | psych | hike | spike | pyke | pikes",
   trout: "trowt | trump | trough | shout | drought | trouts",
