@@ -65,7 +65,12 @@ describe("pace", () => {
 
   test("the final bag falls within its limits as often as they say (simulated)", () => {
     const random = randomNumbers(21);
-    const exact: Bias = { belief: { mean: 0, variance: 1e-9 }, perNet: 1e-9, nets: 50 };
+    const exact: Bias = {
+      belief: { mean: 0, variance: 1e-9 },
+      perSession: 1e-9,
+      perNet: 1e-9,
+      nets: 50,
+    };
     const weight = () => (random() < 0.3 ? 1200 : 300 + 200 * random());
     let [held, told] = [0, 0];
     for (let trial = 0; trial < 400; trial += 1) {

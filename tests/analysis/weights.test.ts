@@ -40,20 +40,42 @@ describe("bias", () => {
     expect(
       biasFactor(
         biasFrom([
-          { spokenG: 9000, weighedG: 10_000 },
-          { spokenG: 9000, weighedG: 10_000 },
+          { session: "a", spokenG: 9000, weighedG: 10_000 },
+          { session: "b", spokenG: 9000, weighedG: 10_000 },
         ]),
       ).tells,
     ).toBe(false);
   });
 
-  test("normal-normal updating (Bayesian Data Analysis 3rd ed. §2.5) on logs", () => {
-    const nets = Array(4).fill({ spokenG: 10_000, weighedG: 11_000 });
-    const { belief, perNet } = biasFrom(nets);
-    // All nets agree, so the spread is the prior's four nets over four and three more.
-    expect(perNet).toBeCloseTo((4 * 0.01) / 7, 12);
-    expect(belief.variance).toBeCloseTo(1 / (1 / 0.04 + 4 / perNet), 12);
-    expect(belief.mean).toBeCloseTo((belief.variance * 4 * Math.log(1.1)) / perNet, 12);
+  const everywhere = (sessions: readonly string[], weighedG: number) =>
+    sessions.map((session) => ({ session, spokenG: 10_000, weighedG }));
+
+  test("normal-normal updating (Bayesian Data Analysis 3rd ed. §2.5) on logs, a session's mean once", () => {
+    const { belief, perSession, perNet } = biasFrom(everywhere(["a", "b", "c", "d"], 11_000));
+    // All sessions agree, so their spread is the prior's four over four and three more.
+    expect(perSession).toBeCloseTo((4 * 0.09 ** 2) / 7, 12);
+    expect(perNet).toBe(0.05 ** 2);
+    const noise = perSession + perNet;
+    expect(belief.variance).toBeCloseTo(1 / (1 / 0.04 + 4 / noise), 12);
+    expect(belief.mean).toBeCloseTo((belief.variance * 4 * Math.log(1.1)) / noise, 12);
+  });
+
+  test("four nets of one day teach less than one net on each of four days", () => {
+    const [oneDay, fourDays] = [
+      biasFrom(everywhere(["a", "a", "a", "a"], 11_000)),
+      biasFrom(everywhere(["a", "b", "c", "d"], 11_000)),
+    ];
+    expect(oneDay.belief.variance).toBeGreaterThan(2 * fourDays.belief.variance);
+    expect(oneDay.perSession).toBe(UNKNOWN_BIAS.perSession);
+    expect(oneDay.perNet).toBeLessThan(UNKNOWN_BIAS.perNet);
+  });
+
+  test("nets that differ within a day widen the nets' spread, days that differ the days'", () => {
+    const within = biasFrom([...everywhere(["a"], 9000), ...everywhere(["a"], 13_000)]);
+    expect(within.perNet).toBeGreaterThan(UNKNOWN_BIAS.perNet);
+    const between = biasFrom([...everywhere(["a"], 8000), ...everywhere(["b"], 13_000)]);
+    expect(between.perSession).toBeGreaterThan(UNKNOWN_BIAS.perSession);
+    expect(between.perNet).toBe(UNKNOWN_BIAS.perNet);
   });
 
   test("limits hold a true bias at least nine times in ten (simulated)", () => {
@@ -61,7 +83,8 @@ describe("bias", () => {
     let held = 0;
     for (let trial = 0; trial < 500; trial += 1) {
       const truth = 0.15 * normal();
-      const nets = Array.from({ length: 6 }, () => ({
+      const nets = Array.from({ length: 6 }, (_, place) => ({
+        session: `day ${place}`,
         spokenG: 8000,
         weighedG: 8000 * Math.exp(truth + 0.1 * normal()),
       }));
@@ -82,7 +105,9 @@ describe("bias", () => {
       ],
       { weighed: { 1: 1300, 3: 400 } },
     );
-    expect(weighedNets([session, emptySession])).toEqual([{ spokenG: 1200, weighedG: 1300 }]);
+    expect(weighedNets([session, emptySession])).toEqual([
+      { session: "s1", spokenG: 1200, weighedG: 1300 },
+    ]);
     for (const slip of [0, 130, 13_000]) {
       expect(weighedNets([sessionOf([[1, fish(1200)]], { weighed: { 1: slip } })])).toEqual([]);
     }
@@ -116,7 +141,12 @@ describe("running total", () => {
 
   test("mean and limits are what drawing from the model gives (simulated)", () => {
     const normal = normals(9);
-    const bias = { belief: { mean: 0.1, variance: 0.01 }, perNet: 0.0064, nets: 5 };
+    const bias = {
+      belief: { mean: 0.1, variance: 0.006 },
+      perSession: 0.004,
+      perNet: 0.0064,
+      nets: 5,
+    };
     const loads = [load(1, 8000), load(2, 15_000), load(3, 4000, { weighedG: 4321 })];
     const totals = Array.from({ length: 40_000 }, () => {
       const shared = 0.1 + 0.1 * normal();
@@ -193,7 +223,7 @@ describe("nets against their limit", () => {
       0.05,
     );
     expect(near).toMatchObject({ chanceOver: 0, standing: "fine" });
-    const exact = { belief: { mean: 0, variance: 1e-6 }, perNet: 1e-6, nets: 40 };
+    const exact = { belief: { mean: 0, variance: 1e-6 }, perSession: 1e-6, perNet: 1e-6, nets: 40 };
     expect(netRisk(load(1, 26_000), exact, typical, 26_400, 0.05).standing).toBe("one-more");
   });
 

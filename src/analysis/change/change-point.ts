@@ -2,13 +2,7 @@
 import gammaln from "@stdlib/math-base-special-gammaln";
 import { gammaInterval } from "../distributions/gamma.ts";
 import { FEWEST_EVENTS, type Interval, LEVEL } from "../estimate.ts";
-import {
-  chanceFaster,
-  meanOf,
-  type RateBelief,
-  updated,
-  weakPrior,
-} from "../rates/gamma-poisson.ts";
+import { chanceFaster, type RateBelief, updated, weakPrior } from "../rates/gamma-poisson.ts";
 
 /** So many events (whole, ≥ 0) in so much exposure (> 0); bins follow each other in time. */
 export interface Bin {
@@ -30,7 +24,7 @@ export interface ChangePoint {
   mode: number;
   /** Chance that the rate went down, given a change. */
   chanceSlower: number;
-  /** Rates on either side of the likeliest place, per unit of exposure. */
+  /** Rates before and after it, wherever it came, per unit of exposure. */
   before: Rate;
   after: Rate;
 }
@@ -44,10 +38,21 @@ const logMarginal = (prior: RateBelief, { shape, rate }: RateBelief): number =>
   gammaln(shape) -
   shape * Math.log(rate);
 
-const rateOf = (belief: RateBelief): Rate => ({
-  value: meanOf(belief),
-  ...gammaInterval(belief.shape, belief.rate, LEVEL),
-});
+/**
+ * A rate believed in as many ways as there are places for the change: their mean, with the limits of
+ * the gamma distribution that has the mixture's mean and variance. Limits at the likeliest place
+ * alone would be too tight, as that place is where chance has parted the counts the most.
+ */
+function rateOf(beliefs: readonly RateBelief[], weights: readonly number[]): Rate {
+  let [mean, squares] = [0, 0];
+  for (const [place, { shape, rate }] of beliefs.entries()) {
+    const weight = weights[place] ?? 0;
+    mean += (weight * shape) / rate;
+    squares += (weight * shape * (shape + 1)) / rate ** 2;
+  }
+  const variance = squares - mean ** 2;
+  return { value: mean, ...gammaInterval(mean ** 2 / variance, mean / variance, LEVEL) };
+}
 
 /**
  * The posterior of one change point with conjugate gamma priors worth one event, every bin's end
@@ -70,21 +75,24 @@ export function changePoint(bins: readonly Bin[], even = 0.5): Change {
   const posterior = weights.map((weight) => weight / sum);
   const unchanged = logMarginal(prior, updated(prior, total, exposure));
   const odds = (even / (1 - even)) * Math.exp(highest - unchanged) * (sum / cuts.length);
-  const mode = weights.indexOf(1);
-  const [first] = cuts;
-  const { before, after } = cuts[mode] ?? (first as Cut);
   return {
     tells: true,
     chance: odds === Number.POSITIVE_INFINITY ? 1 : odds / (1 + odds),
     posterior,
-    mode,
+    mode: weights.indexOf(1),
     chanceSlower: cuts.reduce(
       (chance, cut, place) =>
         chance + (posterior[place] ?? 0) * chanceFaster(cut.before, cut.after),
       0,
     ),
-    before: rateOf(before),
-    after: rateOf(after),
+    before: rateOf(
+      cuts.map(({ before }) => before),
+      posterior,
+    ),
+    after: rateOf(
+      cuts.map(({ after }) => after),
+      posterior,
+    ),
   };
 }
 

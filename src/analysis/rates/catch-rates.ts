@@ -4,6 +4,7 @@ import { type Exposure, exposuresBy, type Factor } from "../effort/exposure.ts";
 import type { Estimate } from "../estimate.ts";
 import { groupBy } from "../group.ts";
 import { type FilledWeight, fillWeights } from "../weights/fill.ts";
+import { typicalFish } from "../weights/typical.ts";
 import { poissonRate } from "./garwood.ts";
 import { weightRate } from "./weight-rate.ts";
 
@@ -20,7 +21,7 @@ export interface CatchRate extends Exposure {
  */
 export function catchRates(factor: Factor, session: Session, now: number): CatchRate[] {
   const { fish } = fillWeights(session.entries);
-  const heaviestG = fish.reduce((most, { eachG }) => Math.max(most, eachG), 0);
+  const typical = typicalFish(fish);
   const byEntry = groupBy(fish, ({ entry }) => entry);
   return exposuresBy(factor, session, now).map((exposure) => ({
     ...exposure,
@@ -28,7 +29,7 @@ export function catchRates(factor: Factor, session: Session, now: number): Catch
     gramsPerHour: weightRate(
       exposure.entries.flatMap((entry) => (byEntry.get(entry) ?? []).flatMap(singly)),
       exposure.hours,
-      heaviestG,
+      typical,
     ),
   }));
 }

@@ -21,17 +21,18 @@ export interface Mass {
 
 /**
  * The mass of the loads together. What was weighed is certain. The rest is spoken × bias, each net's
- * bias log-normal: one part shared by all nets, so their doubt does not average out, and one part of
- * each net's own. The sum is put into a log-normal by its mean and variance.
+ * bias log-normal: one part shared by all nets of the angler and the day, so their doubt does not
+ * average out, and one part of each net's own. The sum is put into a log-normal by its mean and variance.
  */
-export function massOf(loads: readonly Load[], { belief, perNet }: Bias): Mass {
+export function massOf(loads: readonly Load[], { belief, perSession, perNet }: Bias): Mass {
   const certainG = loads.reduce((total, { weighedG = 0 }) => total + weighedG, 0);
   const open = loads.filter(({ weighedG }) => weighedG === undefined);
   const unknown = open.reduce((total, load) => total + load.unknown, 0);
   const spoken = open.reduce((total, { spokenG }) => total + spokenG, 0);
   if (spoken === 0) return { certainG, meanG: certainG, believed: undefined, unknown };
-  const factor = Math.exp(belief.mean + (belief.variance + perNet) / 2);
-  const shared = Math.exp(belief.variance);
+  const common = belief.variance + perSession;
+  const factor = Math.exp(belief.mean + (common + perNet) / 2);
+  const shared = Math.exp(common);
   const single = shared * Math.exp(perNet);
   const variance = open.reduce(
     (total, load) =>
