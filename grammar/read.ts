@@ -20,6 +20,8 @@ export interface Reading {
   heard: string;
   verdict: Verdict;
   statements: Statement[];
+  /** What it would state if it were no talk; more than `statements` only where it is ignored. */
+  possible: Statement[];
   /** Why it was put up for a look; empty unless the verdict is "check". */
   doubts: string[];
   /** Words that no phrase took, in order. */
@@ -75,6 +77,7 @@ export function createReader({ own, callWord }: ReaderOptions = {}): Reader {
       const reading = {
         heard,
         ...judge(statements, doubts, over),
+        possible: statements,
         leftover: over.flatMap(({ from, to }) => tokens.slice(from, to).map(({ word }) => word)),
         phrases: taken.map(({ phrase, pattern }) => ({ id: phrase.id, pattern })),
       };
@@ -154,6 +157,7 @@ const ignored = (heard: string): Reading => ({
   heard,
   verdict: "ignore",
   statements: [],
+  possible: [],
   doubts: [],
   leftover: [],
   phrases: [],

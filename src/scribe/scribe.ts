@@ -80,7 +80,7 @@ export class Scribe {
     this.#options.remind(nudge);
   }
 
-  /** The ways a line can be read, best first; a call word is not asked for. */
+  /** The ways a line can be read, talk or not, best first; a call word is not asked for. */
   readings({
     text,
     alternatives = [],
@@ -90,9 +90,9 @@ export class Scribe {
   }): PossibleReading[] {
     const reader = this.#readerFor({ own: ownWords(this.#options.notebook.session.value.plan) });
     const found = [text, ...alternatives].flatMap((line): PossibleReading[] => {
-      const { heard, statements } = reader.read([line]);
-      return statements.length > 0
-        ? [{ heard, said: statements.map(say).join(", "), statements }]
+      const { heard, possible } = reader.read([line]);
+      return possible.length > 0
+        ? [{ heard, said: possible.map(say).join(", "), statements: possible }]
         : [];
     });
     return found.filter(({ said }, i) => found.findIndex((one) => one.said === said) === i);

@@ -61,6 +61,15 @@ describe("verdicts", () => {
     expect(reader.read([line])).toMatchObject({ verdict: "ignore", statements: [] }),
   );
 
+  it("keeps what talk would have stated, for an angler who says that it was none", () => {
+    expect(reader.read(["he had a carp of two pounds"])).toMatchObject({
+      verdict: "ignore",
+      statements: [],
+      possible: [{ kind: "fish", species: "carp" }],
+    });
+    expect(reader.read(["carp two pounds"]).possible).toHaveLength(1);
+  });
+
   it("tells which words were left over", () => {
     expect(reader.read(["carp two pounds shimmering magnificently"])).toMatchObject({
       verdict: "check",

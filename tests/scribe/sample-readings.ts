@@ -14,7 +14,11 @@ export const READINGS: Readonly<Record<string, readonly [Verdict, ...Statement[]
     "log",
     { kind: "feed", amountG: 100, bait: "pellet", how: "pot", unit: { weight: "g" } },
   ],
-  "water eleven degrees, sun's out": ["log", { kind: "conditions", waterC: 11, sky: "sun" }],
+  "water eleven degrees, sun's out": [
+    "log",
+    { kind: "conditions", waterC: 11 },
+    { kind: "conditions", sky: "sun" },
+  ],
   "rig's in": ["log", { kind: "drop" }],
   "little knock": ["log", { kind: "sign", sort: "knock" }],
   liner: ["log", { kind: "sign", sort: "liner" }],
