@@ -27,10 +27,11 @@ export const calibrationTable = (columns: Readonly<Record<string, readonly Call[
     ["told, in 100", ...names],
     tenths.map((from) => [
       `${Math.round(100 * from)}–${Math.round(100 * from) + 10}`,
-      ...bins.map((column) => cell(column.find((bin) => bin.from === from))),
+      ...bins.map((column) => toldAndCame(column.find((bin) => bin.from === from))),
     ]),
   );
 };
 
-const cell = (bin: Bin | undefined): string =>
+/** The mean chance told in a bin, how often it came, and of how many calls. */
+export const toldAndCame = (bin: Bin | undefined): string =>
   bin ? `${Math.round(100 * bin.told)} → ${Math.round(100 * bin.came)} (${bin.calls})` : "–";

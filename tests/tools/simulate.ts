@@ -17,8 +17,9 @@ import {
   percent,
   type Row,
   table,
+  toldAndCame,
 } from "../simulation/table.ts";
-import type { Call } from "../simulation/tally.ts";
+import { type Call, calibration } from "../simulation/tally.ts";
 import { tryTurns } from "../simulation/turns.ts";
 
 const [count = 2000, seed = 1] = process.argv.slice(2).map(Number);
@@ -110,14 +111,15 @@ function printNets(): void {
   const entries = Object.entries(columns);
   const of = (what: "over" | "next") =>
     calibrationTable(Object.fromEntries(entries.map(([name, calls]) => [name, calls[what]])));
-  const share = (calls: readonly Call[]) =>
-    percent(calls.filter(({ came }) => came).length / calls.length);
   print(
     "Nets said to be over their limit",
     of("over"),
     "With one fish more:",
     of("next"),
-    `When the chance first passes 30 in 100, so many of 100 are over: ${entries.map(([name, { first }]) => `${share(first)} (${name})`).join(", ")}.`,
+    "All nets when their chance first passes 30 in 100:",
+    table(Object.keys(columns), [
+      entries.map(([, { first }]) => toldAndCame(calibration(first, 1)[0])),
+    ]),
   );
 }
 
