@@ -24,6 +24,7 @@ const TOPICS: readonly [title: string, ids: string][] = [
   ],
   ["Weather and water", "wind sky water-temperature air-temperature"],
   ["Notes and nudges", "note nudge no-nudge"],
+  ["How much it says", "talkback-tones talkback-short talkback-full"],
 ];
 
 export function phrasePage(): PhraseTopic[] {

@@ -32,6 +32,8 @@ export function say(statement: Statement): string {
       return QUESTIONS_SAID[statement.what];
     case "session":
       return ACTS[statement.act];
+    case "talkback":
+      return statement.level === "tones" ? "tones only" : `${statement.level} answers`;
     case "remind":
       return sayRemind(statement);
   }

@@ -53,6 +53,7 @@ export const LOSS_CAUSES = ["off", "pulled", "snapped", "foul", "net"] as const;
 export const SIGN_SORTS = ["bite", "missed", "knock", "liner"] as const;
 export const FEED_WAYS = ["catapult", "pot", "hand"] as const;
 export const SESSION_ACTS = ["start", "pause", "resume", "stop"] as const;
+export const TALKBACK_LEVELS = ["tones", "short", "full"] as const;
 export const QUESTIONS = [
   "total",
   "count",
@@ -110,6 +111,8 @@ export const statementSchema = v.variant("kind", [
   v.object({ kind: v.literal("withdraw"), of: target }),
   v.object({ kind: v.literal("ask"), what: v.picklist(QUESTIONS) }),
   v.object({ kind: v.literal("session"), act: v.picklist(SESSION_ACTS) }),
+  /** How much the phone is to say; like a question it is answered and not logged. */
+  v.object({ kind: v.literal("talkback"), level: v.picklist(TALKBACK_LEVELS) }),
   v.object({
     kind: v.literal("remind"),
     everyMs: v.pipe(finite, v.minValue(0)),

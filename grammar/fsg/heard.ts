@@ -19,6 +19,9 @@ export const HEARD: Readonly<Record<string, string>> = {
     "back on [it] | back fishing | resume [the session] | session resume | break over | fishing again | back from my break",
   "session-stop":
     "[that's the | that's] all out | (stop | end | finish) [the] (session | fishing | match) | session (over | stop | end) | packing up | that's me done | that's it for today",
+  "talkback-tones": "tones only",
+  "talkback-short": "short answers",
+  "talkback-full": "full answers",
   "ask-total":
     "what have i got [so far | now] | how much [weight] have i got [so far] | [what's my] total [weight] | what weight (am i on | have i got) | what's my weight | what's the total",
   "ask-count":

@@ -17,6 +17,7 @@ import type { Phrase } from "./phrase.ts";
 import { noNudge, nudge } from "./remind.ts";
 import { pause, resume, start, stop } from "./session.ts";
 import { bite, knock, liner, missed } from "./sign.ts";
+import { fullAnswers, shortAnswers, tonesOnly } from "./talkback.ts";
 import { withdraw } from "./withdraw.ts";
 
 export const PHRASES: readonly Phrase[] = [
@@ -30,6 +31,9 @@ export const PHRASES: readonly Phrase[] = [
   ...questions,
   nudge,
   noNudge,
+  tonesOnly,
+  shortAnswers,
+  fullAnswers,
   lostFoul,
   hookPulled,
   snapped,

@@ -1,16 +1,17 @@
 import { computed, effect, type ReadonlySignal, type Signal } from "@preact/signals";
+import { expectedPhrases } from "../../grammar/expected.ts";
 import { summarise } from "../share/summary.ts";
 import { summaryText } from "../share/summary-text.ts";
 import type { Utterance } from "../speech/recogniser.ts";
 import type { Desks } from "./desks.ts";
 import { Ears } from "./ears.ts";
 import type { Hearing, LastHeard } from "./news.ts";
-import { Scribe, type Spoken } from "./scribe.ts";
+import { ownWords, Scribe, type Spoken } from "./scribe.ts";
 import type { Settings } from "./settings.ts";
 
 export interface AttendantOptions {
   desks: Desks;
-  settings: ReadonlySignal<Settings>;
+  settings: Signal<Settings>;
   /** What the attendant shows. */
   hearing: Signal<Hearing>;
   interim: Signal<string>;
@@ -42,6 +43,9 @@ export class Attendant {
         notebook: notebook.value,
         trouble: () => keeping.value.trouble,
         settings: () => settings.value,
+        setLevel: (talkback) => {
+          settings.value = { ...settings.value, talkback };
+        },
         now,
         // A sample day in a few minutes would be one long babble.
         tell: (answer) => desks.isHurried || this.ears.tell(answer),
@@ -51,6 +55,10 @@ export class Attendant {
       });
     });
     effect(() => this.ears.setLevel(settings.value.talkback));
+    effect(() => {
+      const { plan } = desks.current.value.session.value;
+      this.ears.expect(expectedPhrases(ownWords(plan)));
+    });
     effect(() => {
       const { unsaved } = desks.current.value.keeping.value;
       const last = lastHeard.peek();

@@ -9,7 +9,7 @@ import { answer } from "./answers/answer.ts";
 import type { Asking } from "./answers/asking.ts";
 import { total } from "./answers/standing.ts";
 import { sentence } from "./answers/words.ts";
-import type { Writing } from "./writing.ts";
+import { isForAnswerOnly, type Writing } from "./writing.ts";
 
 export interface Written {
   statements: readonly Statement[];
@@ -32,6 +32,9 @@ export function replyTo(written: Written): Answer | undefined {
     ...statedWords(written),
     ...missed.map((one) => same(nothingTo(one))),
     ...statements.flatMap((one) => (one.kind === "ask" ? [answer(one.what, asking)] : [])),
+    ...statements.flatMap((one) =>
+      one.kind === "talkback" ? [same(`${sentence(say(one))}.`)] : [],
+    ),
   ];
   const isStored = kept === undefined || kept.isStored;
   if (!isStored) parts.push(same(`Not stored yet. ${written.trouble ?? ""}`.trim()));
@@ -41,7 +44,7 @@ export function replyTo(written: Written): Answer | undefined {
     ...(outcome && { outcome }),
     short: parts.map(({ short }) => short).join(" "),
     full: parts.map(({ full }) => full).join(" "),
-    ...((missed.length > 0 || statements.some(({ kind }) => kind === "ask")) && { asked: true }),
+    ...((missed.length > 0 || statements.some(isForAnswerOnly)) && { asked: true }),
   };
 }
 

@@ -26,6 +26,8 @@ export interface ScribeOptions {
   /** Why the notebook's keeper could not store, in a sentence, while it lasts. */
   trouble(): string | undefined;
   settings(): Settings;
+  /** Sets how much is said, when the angler asks for it. */
+  setLevel(level: Settings["talkback"]): void;
   /** Milliseconds since the epoch. */
   now(): number;
   /** Tells the angler by tone and voice. */
@@ -123,11 +125,13 @@ export class Scribe {
   }
 
   async #write(said: Said & { doubts: readonly string[] }): Promise<LastHeard> {
-    const { notebook, now, settings, tell, trouble } = this.#options;
+    const { notebook, now, setLevel, settings, tell, trouble } = this.#options;
     const before = notebook.session.value;
     const { notes, missed } = writingOf(said, before);
     const kept = notes.length > 0 ? await notebook.write(notes) : undefined;
     const asking = { session: notebook.session.value, now: now(), units: settings() };
+    const level = said.statements.findLast((one) => one.kind === "talkback")?.level;
+    if (level !== undefined) setLevel(level);
     const reply = replyTo({ ...said, missed, kept, trouble: trouble(), before, asking });
     if (reply) tell(reply);
     this.look();
@@ -166,7 +170,7 @@ const NOT_UNDERSTOOD: Answer = {
 const isWorded = (reply: Answer | undefined): reply is Answer =>
   reply !== undefined && (reply.asked === true || reply.outcome === "warning");
 
-const ownWords = ({ ownSpecies = [], ownBaits = [], ownRigs = [] }: Plan) => ({
+export const ownWords = ({ ownSpecies = [], ownBaits = [], ownRigs = [] }: Plan) => ({
   species: ownSpecies,
   baits: ownBaits,
   rigs: ownRigs,

@@ -45,11 +45,15 @@ export function writingOf({ statements, verdict, heard, at }: Said, session: Ses
       else missed.push(statement);
     }
   }
-  const isQuestion = statements.some(({ kind }) => kind === "ask") && missed.length === 0;
-  if (notes.length === 0 && !isQuestion)
+  const isAnswered = statements.some(isForAnswerOnly) && missed.length === 0;
+  if (notes.length === 0 && !isAnswered)
     return { notes: [note({ kind: "heard" }, "ignore", beside)], missed };
   return { notes, missed };
 }
+
+/** Questions, and how much to say: answered and not written. */
+export const isForAnswerOnly = ({ kind }: Statement): boolean =>
+  kind === "ask" || kind === "talkback";
 
 /** "Last" is the last thing done: a spoken correction, if nothing has happened since, or an entry. */
 function targetsOf(

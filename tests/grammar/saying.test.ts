@@ -15,6 +15,7 @@ import {
   SESSION_ACTS,
   SIGN_SORTS,
   type Statement,
+  TALKBACK_LEVELS,
 } from "../../grammar/statement.ts";
 import { BAITS } from "../../grammar/vocabulary/baits.ts";
 import { SPECIES } from "../../grammar/vocabulary/species.ts";
@@ -199,6 +200,7 @@ const ARBITRARIES: Readonly<Record<Statement["kind"], fc.Arbitrary<Statement>>> 
   withdraw: target.map((of) => ({ kind: "withdraw", of })),
   ask: fc.constantFrom(...QUESTIONS).map((what) => ({ kind: "ask", what })),
   session: fc.constantFrom(...SESSION_ACTS).map((act) => ({ kind: "session", act })),
+  talkback: fc.constantFrom(...TALKBACK_LEVELS).map((level) => ({ kind: "talkback", level })),
   remind: fc
     .record({
       minutes: fc.integer({ min: 0, max: 90 }),

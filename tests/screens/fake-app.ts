@@ -57,6 +57,7 @@ export async function fakeApp(lines: readonly Line[] = []): Promise<FakeApp> {
     trouble: () => undefined,
     settings: () => settings.value,
     now: () => now.value,
+    setLevel: () => {},
     tell: () => {},
     remind: (words) => {
       nudge.value = words;

@@ -40,6 +40,9 @@ export class Bank {
       notebook: this.notebook,
       trouble: () => this.keeper.keeping.trouble?.message,
       settings: () => this.settings,
+      setLevel: (talkback) => {
+        this.settings = { ...this.settings, talkback };
+      },
       now: () => this.now,
       tell: (answer) => this.told.push(answer),
       remind: (words) => this.reminded.push(words),

@@ -51,6 +51,7 @@ function house() {
         trouble: () => undefined,
         settings: () => DEFAULT_SETTINGS,
         now,
+        setLevel: () => {},
         tell: () => {},
         remind: (words) => reminded.push(words),
       });

@@ -3,6 +3,20 @@ import { Bank, MINUTE_MS, NINE } from "./bank.ts";
 
 const POUND_G = 453.59237;
 
+describe("how much is said back", () => {
+  test.each([
+    ["tones only", "tones"],
+    ["short answers", "short"],
+    ["full answers", "full"],
+  ])("is changed by %s, and nothing is logged", async (said, talkback) => {
+    const bank = new Bank();
+    await bank.hear({ alternatives: [said], by: "web" });
+    expect(bank.settings.talkback).toBe(talkback);
+    expect(bank.entries).toEqual([]);
+    expect(bank.answer).toMatchObject({ asked: true });
+  });
+});
+
 describe("what is said", () => {
   test("becomes one group of entries, in order, with what was heard", async () => {
     const bank = new Bank();
