@@ -1,13 +1,9 @@
 /** Questions the phone answers aloud. */
 import type { Question } from "../statement.ts";
-import { type Phrase, sure } from "./phrase.ts";
+import { fixedPhrase, type Phrase } from "./phrase.ts";
 
-const ask = (what: Question, patterns: readonly string[], examples: readonly string[]): Phrase => ({
-  id: `ask-${what}`,
-  patterns,
-  examples: Object.fromEntries(examples.map((said) => [said, [{ kind: "ask", what }]])),
-  states: () => sure({ kind: "ask", what }),
-});
+const ask = (what: Question, patterns: readonly string[], examples: readonly string[]): Phrase =>
+  fixedPhrase(`ask-${what}`, { kind: "ask", what }, patterns, examples);
 
 const WHATS =
   "what's | what is | tell me | give me | what was | read me | how's | how is | say | read out | read me back | read back | give us | read | what've";

@@ -63,6 +63,19 @@ export class Said {
 /** One statement, sure. */
 export const sure = (...statements: Statement[]): Stated => ({ statements });
 
+/** A phrase that states the same whatever its words. */
+export const fixedPhrase = (
+  id: string,
+  statement: Statement,
+  patterns: readonly string[],
+  examples: readonly string[],
+): Phrase => ({
+  id,
+  patterns,
+  examples: Object.fromEntries(examples.map((said) => [said, [statement]])),
+  states: () => sure(statement),
+});
+
 /** Without the fields that are undefined, which a statement must not have. */
 export function given<T extends object>(fields: T): { [K in keyof T]: Exclude<T[K], undefined> } {
   return Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== undefined)) as {

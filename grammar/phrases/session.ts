@@ -1,17 +1,12 @@
 /** Starting, pausing and ending a session. */
 import type { StatementOf } from "../statement.ts";
-import { type Phrase, sure } from "./phrase.ts";
+import { fixedPhrase, type Phrase } from "./phrase.ts";
 
 const act = (
-  act: StatementOf<"session">["act"],
+  name: StatementOf<"session">["act"],
   patterns: readonly string[],
   examples: readonly string[],
-): Phrase => ({
-  id: `session-${act}`,
-  patterns,
-  examples: Object.fromEntries(examples.map((said) => [said, [{ kind: "session", act }]])),
-  states: () => sure({ kind: "session", act }),
-});
+): Phrase => fixedPhrase(`session-${name}`, { kind: "session", act: name }, patterns, examples);
 
 const SESSION =
   "the session | session | a session | a new session | new session | my session | the match | match | this session | logging | the log | recording | the practice | practice session";

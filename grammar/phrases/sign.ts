@@ -1,6 +1,6 @@
 /** Signs of fish that put nothing on the bank. */
 import type { StatementOf } from "../statement.ts";
-import { type Phrase, sure } from "./phrase.ts";
+import { fixedPhrase, type Phrase } from "./phrase.ts";
 
 const HAD =
   "first | definite | a definite | a | an | another | bit of a | a bit of a | got a | got another | had a | had another | just had a | there's a | there's another | that's a | that's another | that was a | that was another | i've had a | i've got a | getting a | having a | and a | one | one more | had one | few | a few | a couple of | couple of | some | getting | had some | had | proper | good | nice | decent | first | first";
@@ -8,19 +8,12 @@ const KIND =
   "little | small | tiny | slight | big | good | proper | decent | nice | quick | sharp | slow | half a | gentle | sudden";
 
 const sign = (
-  id: string,
   sort: StatementOf<"sign">["sort"],
   patterns: readonly string[],
   examples: readonly string[],
-): Phrase => ({
-  id,
-  patterns,
-  examples: Object.fromEntries(examples.map((said) => [said, [{ kind: "sign", sort }]])),
-  states: () => sure({ kind: "sign", sort }),
-});
+): Phrase => fixedPhrase(sort, { kind: "sign", sort }, patterns, examples);
 
 export const bite = sign(
-  "bite",
   "bite",
   [
     `[${HAD}] [${KIND}] (bite | bites | take) [on that | on that one | on the drop | straight away | on the float]`,
@@ -32,7 +25,6 @@ export const bite = sign(
 
 export const missed = sign(
   "missed",
-  "missed",
   [
     `[i've] (missed | missed out on) [${HAD} | it | him | that | that one | the] [${KIND}] [bite | one | it | him | that bite | that | that one | bites | the bite | on the strike] [again]`,
     "[i] (struck | strike | hit it | hit) [at that | at it | at one | at a bite] [and] (missed | missed it | missed him | nothing | nothing there | missed that)",
@@ -43,7 +35,6 @@ export const missed = sign(
 
 export const knock = sign(
   "knock",
-  "knock",
   [
     `[${HAD}] [${KIND}] [${KIND}] (knock | knocks | tap | taps | twitch | twitches | pluck | plucks | nibble | nibbles | dip | dips | dink | tremble | indication | indications | touch | flicker | lift) [on the float | on the rig | on it | on that | on the bait | there again]`,
     "[the] (float's | float | it's | float just | something's) [just] (dipped | knocked | twitched | moved | trembled | bobbed | wobbled | dipping | twitching | bobbing | moving | dotted | knocking it | plucking at it | knocking at it | lifted)",
@@ -52,7 +43,6 @@ export const knock = sign(
 );
 
 export const liner = sign(
-  "liner",
   "liner",
   [
     `[just | another | got | had] [${HAD}] [${KIND}] [of a] (liner | liners | line bite | line bites | liner bite | false bite) [that | that one | there]`,

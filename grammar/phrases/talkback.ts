@@ -1,17 +1,12 @@
 /** How much the phone is to say. */
 import type { StatementOf } from "../statement.ts";
-import { type Phrase, sure } from "./phrase.ts";
+import { fixedPhrase, type Phrase } from "./phrase.ts";
 
 const talkback = (
   level: StatementOf<"talkback">["level"],
   pattern: string,
-  ...examples: readonly string[]
-): Phrase => ({
-  id: `talkback-${level}`,
-  patterns: [pattern],
-  examples: Object.fromEntries(examples.map((said) => [said, [{ kind: "talkback", level }]])),
-  states: () => sure({ kind: "talkback", level }),
-});
+  example: string,
+): Phrase => fixedPhrase(`talkback-${level}`, { kind: "talkback", level }, [pattern], [example]);
 
 export const tonesOnly = talkback(
   "tones",
