@@ -8,7 +8,7 @@ import type { Notebook } from "./notebook.ts";
 import { replyTo } from "./replies.ts";
 import type { Settings } from "./settings.ts";
 import { Watch } from "./watch.ts";
-import { type Said, writingOf } from "./writing.ts";
+import { isForAnswerOnly, type Said, writingOf } from "./writing.ts";
 
 /** One thing said or typed. */
 export interface Spoken {
@@ -138,7 +138,7 @@ export class Scribe {
     return {
       text: said.heard.text,
       verdict: said.verdict,
-      understood: said.statements.map(say),
+      understood: said.statements.filter((one) => !isForAnswerOnly(one)).map(say),
       ...(isWorded(reply) && { answer: reply.full }),
       isStored: kept?.isStored ?? true,
       at: said.at ?? now(),

@@ -39,7 +39,7 @@ export class Bench {
   ): Promise<Bench> {
     const own = context ?? (await browser.newContext({ viewport: { width: 390, height: 844 } }));
     const page = await own.newPage();
-    page.setDefaultTimeout(10_000);
+    page.setDefaultTimeout(40_000);
     const bench = new Bench(page);
     await page.addInitScript(installSpeech, speech);
     if (!storage) {

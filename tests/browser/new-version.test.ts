@@ -40,7 +40,7 @@ test("a new version is offered between sessions, never in one, and is taken when
   await page.waitForTimeout(1500);
   expect(await offer.count()).toBe(0);
   await bench.type("all out");
-  await offer.waitFor({ timeout: 1500 });
+  await offer.waitFor();
   const loaded = page.waitForEvent("load");
   await page.getByRole("button", { name: "Take it now" }).click();
   await loaded;
