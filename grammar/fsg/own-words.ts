@@ -1,6 +1,5 @@
-/** The angler's own words: places for them in the grammar as built, and the words put there later. */
+/** Places for the angler's own words in the grammar of the ears, which is built before they are known. */
 import type { OwnWords } from "../vocabulary/vocabulary.ts";
-import type { Fsg, FsgArc } from "./fsg.ts";
 
 type OwnKind = keyof OwnWords;
 
@@ -16,24 +15,11 @@ export const PLACEHOLDERS: OwnWords = Object.fromEntries(
   Object.entries(PLACES).map(([kind, place]) => [kind, [{ name: place, spoken: [place] }]]),
 );
 
-/** Every place taken by each of the names of its kind; a place without names falls away. */
-export function withOwnWords(fsg: Fsg, own: OwnWords): Fsg {
-  let { states } = fsg;
-  const arcs = fsg.arcs.flatMap((arc): FsgArc[] => {
-    const kind = (Object.keys(PLACES) as OwnKind[]).find((kind) => PLACES[kind] === arc.word);
-    if (kind === undefined) return [arc];
-    const names = (own[kind] ?? []).flatMap(({ spoken }) => spoken);
-    return names.flatMap((name) => {
-      const words = name.toLowerCase().split(/\s+/);
-      const between = words.slice(1).map(() => states++);
-      const row = [arc.from, ...between, arc.to];
-      return words.map((word, index) => ({
-        from: row[index] as number,
-        to: row[index + 1] as number,
-        chance: index === 0 ? arc.chance : 1,
-        word,
-      }));
-    });
-  });
-  return { ...fsg, states, arcs };
-}
+/** The spoken names, by the place they take. */
+export const namesByPlace = (own: OwnWords): Record<string, string[]> =>
+  Object.fromEntries(
+    (Object.keys(PLACES) as OwnKind[]).map((kind) => [
+      PLACES[kind],
+      (own[kind] ?? []).flatMap(({ spoken }) => spoken),
+    ]),
+  );

@@ -18,7 +18,7 @@ export function weigh(dfa: Dfa, sentences: Iterable<readonly string[]>): Fsg {
   const arcs = dfa.arcs.flatMap((_, state) =>
     withChances(arcsOf(dfa, state, final), counts[state] ?? new Map()),
   );
-  return { states: final + 1, final, arcs };
+  return { states: final + 1, start: 0, final, arcs };
 }
 
 /** All that may be final step into the one final state without a word. */
