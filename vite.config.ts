@@ -1,6 +1,12 @@
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import { dirname, join, resolve } from "node:path";
 import type { Plugin } from "vite";
 import { VitePWA } from "vite-plugin-pwa";
 import { defineConfig } from "vitest/config";
+import { earsGrammar } from "./grammar/fsg/ears.ts";
+import { printFsg } from "./grammar/fsg/fsg.ts";
+import { EARS_FILES, EARS_FOLDER, SIZES_FILE } from "./src/speech/offline/ears-files.ts";
 
 /**
  * What a built page may do. It talks to nobody but the folder it came from; `wasm-unsafe-eval`
@@ -21,7 +27,7 @@ const CONTENT_SECURITY_POLICY = [
 ].join("; ");
 
 /** The policy goes into built pages only: the development server works with inline scripts. */
-const contentSecurityPolicy: Plugin = {
+export const contentSecurityPolicy: Plugin = {
   name: "content-security-policy",
   apply: "build",
   transformIndexHtml: () => [
@@ -32,6 +38,41 @@ const contentSecurityPolicy: Plugin = {
     },
   ],
 };
+
+const require = createRequire(import.meta.url);
+const DECODER = dirname(require.resolve("soundswallower"));
+const SUPPRESSOR = dirname(require.resolve("@jitsi/rnnoise-wasm"));
+
+/** What the ears inside the app are made of, put beside it to be fetched when wanted. */
+export const earsFiles: Plugin = {
+  name: "ears-files",
+  apply: "build",
+  config: () => ({
+    resolve: { alias: { "blob-polyfill": resolve("src/speech/offline/native-blob.ts") } },
+  }),
+  generateBundle() {
+    const sizes = EARS_FILES.map((file) => {
+      const source = earsFile(file);
+      this.emitFile({ type: "asset", fileName: EARS_FOLDER + file, source });
+      return [file, source.length];
+    });
+    const source = JSON.stringify(Object.fromEntries(sizes));
+    this.emitFile({ type: "asset", fileName: EARS_FOLDER + SIZES_FILE, source });
+  },
+};
+
+function earsFile(file: (typeof EARS_FILES)[number]): Uint8Array {
+  switch (file) {
+    case "grammar.fsg":
+      return new TextEncoder().encode(printFsg(earsGrammar()));
+    case "decoder.wasm":
+      return readFileSync(join(DECODER, "soundswallower.web.wasm"));
+    case "suppressor.wasm":
+      return readFileSync(join(SUPPRESSOR, "dist/rnnoise.wasm"));
+    default:
+      return readFileSync(join(DECODER, "model/en-us", file));
+  }
+}
 
 /** The app asks before it takes an update, so it registers the worker (`sw.js`) itself. */
 const offline = VitePWA({
@@ -56,6 +97,8 @@ const offline = VitePWA({
   },
   workbox: {
     globPatterns: ["index.html", "assets/*.{js,css,wasm}", "icon*.{svg,png}"],
+    // The decoder is handed its code; the copy that its script names is never asked for.
+    globIgnores: ["assets/soundswallower*.wasm"],
     cleanupOutdatedCaches: true,
   },
 });
@@ -63,7 +106,7 @@ const offline = VitePWA({
 export default defineConfig({
   // Relative addresses, so that the built folder works wherever it is put.
   base: "./",
-  plugins: [contentSecurityPolicy, offline],
+  plugins: [contentSecurityPolicy, earsFiles, offline],
   build: {
     target: "es2022",
     modulePreload: { polyfill: false },

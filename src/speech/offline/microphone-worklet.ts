@@ -1,0 +1,40 @@
+/** Gathers the microphone's sound into pieces of 30 ms and passes them on. */
+
+/** The scope of an audio worklet, which the DOM's types leave out. */
+declare class AudioWorkletProcessor {
+  readonly port: MessagePort;
+}
+declare function registerProcessor(name: string, processor: typeof AudioWorkletProcessor): void;
+
+const PIECE_SAMPLES = 1440;
+
+class Gatherer extends AudioWorkletProcessor {
+  #piece = new Float32Array(PIECE_SAMPLES);
+  #filled = 0;
+  /** The worker's end, once the page has handed it over. */
+  #to: MessagePort | undefined;
+
+  constructor() {
+    super();
+    this.port.onmessage = ({ data }: MessageEvent<MessagePort>) => {
+      this.#to = data;
+    };
+  }
+
+  process([input]: Float32Array[][]): boolean {
+    for (const sample of input?.[0] ?? []) {
+      this.#piece[this.#filled] = sample;
+      this.#filled += 1;
+      if (this.#filled === PIECE_SAMPLES) this.#pass();
+    }
+    return true;
+  }
+
+  #pass(): void {
+    this.#to?.postMessage(this.#piece, [this.#piece.buffer]);
+    this.#piece = new Float32Array(PIECE_SAMPLES);
+    this.#filled = 0;
+  }
+}
+
+registerProcessor("gatherer", Gatherer);

@@ -1,0 +1,27 @@
+/** Places in the grammar as built, where words may be put that are known only later. */
+import type { Fsg, FsgArc } from "./fsg.ts";
+
+/** By the word that stands in a place: the names that take it, each of one word or more. */
+export type Names = Readonly<Record<string, readonly string[]>>;
+
+/** Marks the words that stand in places. */
+export const PLACE_PREFIX = "own_";
+
+/** Every place taken by each of its names; a place without names falls away. */
+export function withNames(fsg: Fsg, names: Names): Fsg {
+  let { states } = fsg;
+  const arcs = fsg.arcs.flatMap((arc): FsgArc[] => {
+    if (!arc.word?.startsWith(PLACE_PREFIX)) return [arc];
+    return (names[arc.word] ?? []).flatMap((name) => {
+      const words = name.toLowerCase().split(/\s+/);
+      const row = [arc.from, ...words.slice(1).map(() => states++), arc.to];
+      return words.map((word, index) => ({
+        from: row[index] as number,
+        to: row[index + 1] as number,
+        chance: index === 0 ? arc.chance : 1,
+        word,
+      }));
+    });
+  });
+  return { ...fsg, states, arcs };
+}

@@ -1,0 +1,138 @@
+/**
+ * Measures the ears inside the app on synthetic speech: `measure:hearing [--phrases n] [--seed n]`.
+ * Needs Debian's `flite`. Prints, for each voice and weather, how many of the sampled phrases come
+ * out with exactly their statements, and with their numbers, each with 95 % limits (Wilson 1927),
+ * the processor time a second of sound takes, and what becomes of talk that is not for the log.
+ */
+import { readFileSync } from "node:fs";
+import { parseArgs } from "node:util";
+import { heardGrammar } from "../../grammar/fsg/heard-grammar.ts";
+import { sample, seededRandom } from "../../grammar/jsgf/sample.ts";
+import type { Node } from "../../grammar/jsgf/syntax.ts";
+import { createReader } from "../../grammar/read.ts";
+import type { Statement } from "../../grammar/statement.ts";
+import { hasGarbage } from "../../src/speech/offline/garbage.ts";
+import { SOUND_RATE_HZ } from "../../src/speech/offline/suppressor.ts";
+import { createNodeEar } from "./node-ear.ts";
+import { speak, under, VOICES, type VoiceName, type Weather } from "./scene.ts";
+
+const { values } = parseArgs({
+  options: { phrases: { type: "string", default: "30" }, seed: { type: "string", default: "7" } },
+});
+const count = Number(values.phrases);
+const seed = Number(values.seed);
+
+/** Weather and its level in decibels below the speech. */
+const SCENES: [Weather | undefined, number][] = [
+  [undefined, 0],
+  ["wind", 20],
+  ["wind", 10],
+  ["wind", 5],
+  ["wind", 0],
+  ["pink", 10],
+];
+
+const reader = createReader();
+const ear = await createNodeEar();
+
+interface Hearing {
+  texts: string[];
+  statements: Statement[];
+  verdicts: string[];
+  secondsOfSound: number;
+  secondsOfWork: number;
+}
+
+function hear(
+  sentence: string,
+  voice: VoiceName,
+  [weather, snrDb]: (typeof SCENES)[number],
+): Hearing {
+  const samples = under(speak(sentence, voice), weather, snrDb, seededRandom(seed));
+  const before = process.cpuUsage();
+  const heard = ear.listen({ samples, rateHz: SOUND_RATE_HZ });
+  const { user, system } = process.cpuUsage(before);
+  const texts = heard.map(({ text }) => text).filter((text) => text !== "" && !hasGarbage(text));
+  const readings = texts.map((text) => reader.read([text]));
+  return {
+    texts,
+    statements: readings.flatMap(({ statements }) => statements),
+    verdicts: readings.map(({ verdict }) => verdict),
+    secondsOfSound: samples.length / SOUND_RATE_HZ,
+    secondsOfWork: (user + system) / 1e6,
+  };
+}
+
+/** Sentences that mean something, drawn from what can be heard. */
+function drawSentences(): string[] {
+  const grammar = heardGrammar();
+  const root = grammar.rules.get(grammar.publicRule) as Node;
+  const random = seededRandom(seed);
+  const drawn: string[] = [];
+  while (drawn.length < count) {
+    const sentence = sample(root, grammar, random) as string;
+    if (reader.read([sentence]).verdict !== "ignore") drawn.push(sentence);
+  }
+  return drawn;
+}
+
+const numbersOf = (statements: readonly Statement[]): string =>
+  (JSON.stringify(statements).match(/-?\d+(\.\d+)?/g) ?? []).join(" ");
+
+/** A share in per cent with its 95 % limits. */
+function share(hits: number, of: number): string {
+  const z = 1.96;
+  const p = hits / of;
+  const middle = (p + z ** 2 / (2 * of)) / (1 + z ** 2 / of);
+  const reach = (z / (1 + z ** 2 / of)) * Math.sqrt((p * (1 - p)) / of + z ** 2 / (4 * of ** 2));
+  const percent = (x: number) => (100 * x).toFixed(1);
+  return `${percent(p)} (${percent(middle - reach)} to ${percent(middle + reach)})`;
+}
+
+function measurePhrases(): void {
+  const sentences = drawSentences();
+  for (const scene of SCENES) {
+    for (const voice of VOICES) {
+      let [exact, numbers, withNumbers, sound, work] = [0, 0, 0, 0, 0];
+      for (const sentence of sentences) {
+        const wanted = reader.read([sentence]).statements;
+        const got = hear(sentence, voice, scene);
+        if (JSON.stringify(got.statements) === JSON.stringify(wanted)) exact += 1;
+        if (numbersOf(wanted) !== "") {
+          withNumbers += 1;
+          if (numbersOf(got.statements) === numbersOf(wanted)) numbers += 1;
+        }
+        sound += got.secondsOfSound;
+        work += got.secondsOfWork;
+      }
+      const name = scene[0] ? `${scene[0]} ${scene[1]} dB` : "clean";
+      console.log(
+        `${name} | ${voice} | exact ${share(exact, count)} | numbers ${share(numbers, withNumbers)} | real-time factor ${(work / sound).toFixed(3)}`,
+      );
+    }
+  }
+}
+
+function measureTalk(): void {
+  const path = new URL("../grammar/tables/chatter.txt", import.meta.url);
+  const lines = readFileSync(path, "utf8")
+    .split("\n")
+    .filter((line) => line && !line.startsWith("#"));
+  const random = seededRandom(seed);
+  const said = Array.from(
+    { length: count },
+    () => lines[Math.floor(random() * lines.length)] ?? "",
+  );
+  for (const voice of VOICES) {
+    const verdicts = said.map((line) => hear(line, voice, [undefined, 0]).verdicts);
+    const logged = verdicts.filter((of) => of.includes("log")).length;
+    const checked = verdicts.filter((of) => !of.includes("log") && of.includes("check")).length;
+    console.log(`talk | ${voice} | log ${share(logged, count)} | check ${share(checked, count)}`);
+  }
+}
+
+measurePhrases();
+measureTalk();
+console.log(
+  `memory | ${Math.round(process.memoryUsage().rss / 2 ** 20)} MiB resident, Node and all`,
+);
