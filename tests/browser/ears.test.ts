@@ -1,4 +1,3 @@
-import { execFileSync } from "node:child_process";
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -9,7 +8,10 @@ import { createReader } from "../../grammar/read.ts";
 import { contentSecurityPolicy, earsFiles } from "../../vite.config.ts";
 import { launchChromium } from "./chromium.ts";
 
-/** Spoken by the voice `slt` of `flite`, with two seconds of quiet around each. */
+/**
+ * The files in `said/` are of the voice `slt` of Debian's `flite` 2.2
+ * (`flite -voice slt -t "new net" -o new-net.wav`); two seconds of quiet are put around each.
+ */
 const SAID = ["start the session", "skimmer ten ounces", "lost one at the net", "new net"];
 const QUIET_SECONDS = 2;
 
@@ -21,11 +23,9 @@ const complaints: string[] = [];
 
 /** One WAV file of all that is said, which the browser plays as its microphone. */
 function record(): string {
-  const files = SAID.map((sentence, index) => {
-    const file = join(folder, `${index}.wav`);
-    execFileSync("flite", ["-voice", "slt", "-t", sentence, "-o", file]);
-    return readFileSync(file);
-  });
+  const files = SAID.map((sentence) =>
+    readFileSync(join("tests/browser/said", `${sentence.replaceAll(" ", "-")}.wav`)),
+  );
   const [first] = files as [Buffer];
   const headBytes = 44;
   const quiet = Buffer.alloc(first.readUInt32LE(28) * QUIET_SECONDS);

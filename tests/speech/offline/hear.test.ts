@@ -1,0 +1,64 @@
+import { readdirSync } from "node:fs";
+import { join } from "node:path";
+import { beforeAll, describe, expect, it } from "vitest";
+import { createReader } from "../../../grammar/read.ts";
+import { createNodeEar, type NodeEar } from "../../tools/node-ear.ts";
+import { resample } from "../../tools/resample.ts";
+import { readWav } from "../../tools/wav.ts";
+
+/** Speech by the voice `slt` of Debian's `flite` 2.2; each file is named by what it says. */
+const FOLDER = "tests/browser/said";
+const FILES = readdirSync(FOLDER);
+
+const states = (text: string) => createReader().read([text]).statements;
+const soundOf = (file: string) => readWav(join(FOLDER, file));
+
+describe("the ears inside the app", () => {
+  let ear: NodeEar;
+
+  beforeAll(async () => {
+    ear = await createNodeEar();
+  }, 60_000);
+
+  it.each(FILES)("hear %s", (file) => {
+    const heard = ear.listen(soundOf(file));
+    const said = file.replace(".wav", "").replaceAll("-", " ");
+    expect(heard.flatMap(({ text }) => states(text))).toEqual(states(said));
+  });
+
+  it("tell two phrases apart, and when each was said", () => {
+    const [first, second] = [soundOf("new-net.wav"), soundOf("lost-one-at-the-net.wav")];
+    const pause = new Float32Array(first.rateHz);
+    const samples = Float32Array.from([...first.samples, ...pause, ...second.samples]);
+    const heard = ear.listen({ samples, rateHz: first.rateHz });
+    expect(heard).toHaveLength(2);
+    expect(heard[1]?.from).toBeGreaterThan(first.samples.length / first.rateHz);
+    expect(heard[1]?.from).toBeLessThan(first.samples.length / first.rateHz + 1.2);
+  });
+
+  it("hear nothing in silence", () => {
+    expect(ear.listen({ samples: new Float32Array(48_000), rateHz: 16_000 })).toEqual([]);
+  });
+
+  it("hear nothing in a whistle", () => {
+    const samples = Float32Array.from({ length: 48_000 }, (_, i) => Math.sin(i / 3) / 4);
+    expect(ear.listen({ samples, rateHz: 16_000 })).toEqual([]);
+  });
+});
+
+describe("bringing a sound to another rate", () => {
+  it("keeps a tone's height and strength", () => {
+    const tone = (rateHz: number) =>
+      Float32Array.from({ length: rateHz / 4 }, (_, i) =>
+        Math.sin((2 * Math.PI * 500 * i) / rateHz),
+      );
+    for (const from of [8_000, 16_000, 22_050, 44_100]) {
+      const brought = resample(tone(from), from, 48_000).subarray(2_000, 9_000);
+      const wanted = tone(48_000).subarray(2_000, 9_000);
+      const worst = Math.max(
+        ...brought.map((sample, i) => Math.abs(sample - (wanted[i] as number))),
+      );
+      expect(worst, String(from)).toBeLessThan(0.02);
+    }
+  });
+});
