@@ -19,7 +19,10 @@ const SILENCE_LEVEL = 4e-4;
 export interface EarEvents {
   /** Words that may still change. */
   onInterim(text: string): void;
-  /** Milliseconds of sound since the ear began, and what was heard; garbage included. */
+  /**
+   * Milliseconds of sound since the ear began, and what was heard: garbage included, and sounds in
+   * which there are no words at all.
+   */
   onHeard(heard: Decoded & { fromMs: number; toMs: number }): void;
 }
 
@@ -86,7 +89,8 @@ export class Ear {
   }
 
   #begin(sound: Float32Array): void {
-    this.#beganAt = this.#frames - this.#preRoll.length - 1;
+    // Of the pre-roll, what stands for the time before the ear began counts for none.
+    this.#beganAt = Math.max(0, this.#frames - this.#preRoll.length - 1);
     this.#decoder.start();
     for (const kept of this.#preRoll) this.#decoder.feed(kept);
     this.#preRoll = [];
