@@ -11,7 +11,8 @@ import { sample, seededRandom } from "../../grammar/jsgf/sample.ts";
 import type { Node } from "../../grammar/jsgf/syntax.ts";
 import { createReader } from "../../grammar/read.ts";
 import type { Statement } from "../../grammar/statement.ts";
-import { hasGarbage } from "../../src/speech/offline/garbage.ts";
+import { judge } from "../../src/scribe/judge.ts";
+import { confidenceOf, USUAL_LIMITS } from "../../src/speech/offline/fit.ts";
 import { SOUND_RATE_HZ } from "../../src/speech/offline/suppressor.ts";
 import { createNodeEar } from "./node-ear.ts";
 import { speak, under, VOICES, type VoiceName, type Weather } from "./scene.ts";
@@ -36,7 +37,6 @@ const reader = createReader();
 const ear = await createNodeEar();
 
 interface Hearing {
-  texts: string[];
   statements: Statement[];
   verdicts: string[];
   secondsOfSound: number;
@@ -52,12 +52,13 @@ function hear(
   const before = process.cpuUsage();
   const heard = ear.listen({ samples, rateHz: SOUND_RATE_HZ });
   const { user, system } = process.cpuUsage(before);
-  const texts = heard.map(({ text }) => text).filter((text) => text !== "" && !hasGarbage(text));
-  const readings = texts.map((text) => reader.read([text]));
+  const taken = heard.filter(({ text, fit }) => text !== "" && fit >= USUAL_LIMITS.refuseBelow);
+  const readings = taken.map(({ text }) => reader.read([text]));
   return {
-    texts,
     statements: readings.flatMap(({ statements }) => statements),
-    verdicts: readings.map(({ verdict }) => verdict),
+    verdicts: readings.map((reading, index) =>
+      judge(reading, confidenceOf(taken[index]?.fit ?? 0, USUAL_LIMITS)),
+    ),
     secondsOfSound: samples.length / SOUND_RATE_HZ,
     secondsOfWork: (user + system) / 1e6,
   };

@@ -2,10 +2,11 @@
 import createModule from "soundswallower";
 import { PhraseDecoder } from "./decoder.ts";
 import { type DecoderModule, MODEL_PARTS, type ModelFiles } from "./decoder-module.ts";
-import { Ear } from "./ear.ts";
+import { type Decoders, Ear } from "./ear.ts";
 import { EarsFiles } from "./ears-files.ts";
 import { languageOf } from "./ears-language.ts";
-import { hasGarbage } from "./garbage.ts";
+import { confidenceOf, USUAL_LIMITS } from "./fit.ts";
+import { LOOP_DICTIONARY, phoneLoop } from "./phone-loop.ts";
 import { parseDictionary } from "./pronounce.ts";
 import { SOUND_RATE_HZ, Suppressor } from "./suppressor.ts";
 import type { FromWorker, ToWorker } from "./worker-messages.ts";
@@ -14,10 +15,12 @@ type Prepared = Extract<ToWorker, { is: "prepare" }>;
 
 const tell = (message: FromWorker) => postMessage(message);
 
-async function prepare({
-  base,
-  own,
-}: Prepared): Promise<{ suppressor: Suppressor; decoder: PhraseDecoder }> {
+interface Parts {
+  suppressor: Suppressor;
+  decoders: Decoders;
+}
+
+async function prepare({ base, own }: Prepared): Promise<Parts> {
   const files = new EarsFiles(base);
   const text = async (file: "dict.txt" | "grammar.fsg") =>
     new TextDecoder().decode(await files.read(file));
@@ -29,7 +32,10 @@ async function prepare({
   const { fsg, dictionary } = languageOf(await text("grammar.fsg"), words, own);
   return {
     suppressor: await Suppressor.create(await files.read("suppressor.wasm")),
-    decoder: new PhraseDecoder({ module, model, dictionary, fsg }),
+    decoders: {
+      phrases: new PhraseDecoder({ module, model, dictionary, fsg }),
+      loop: new PhraseDecoder({ module, model, dictionary: LOOP_DICTIONARY, fsg: phoneLoop() }),
+    },
   };
 }
 
@@ -39,14 +45,16 @@ function work(): void {
 
   async function listen(sound: MessagePort): Promise<void> {
     if (!parts) throw new Error("nothing is prepared");
-    const { suppressor, decoder } = await parts;
+    const { suppressor, decoders } = await parts;
     let hearing = 0;
-    const heard = new Ear(suppressor, decoder, {
-      onInterim: (text) => tell({ is: "interim", text: hasGarbage(text) ? "" : text }),
-      onHeard({ text, fromMs, toMs }) {
+    const heard = new Ear(suppressor, decoders, {
+      onInterim: (text) => tell({ is: "interim", text }),
+      onHeard({ text, fit, fromMs, toMs }) {
         const nowMs = (1000 * hearing) / SOUND_RATE_HZ;
         const [beganAgoMs, endedAgoMs] = [nowMs - fromMs, nowMs - toMs];
-        if (text !== "" && !hasGarbage(text)) tell({ is: "heard", text, beganAgoMs, endedAgoMs });
+        if (text === "" || fit < USUAL_LIMITS.refuseBelow) return;
+        const confidence = confidenceOf(fit, USUAL_LIMITS);
+        tell({ is: "heard", text, confidence, beganAgoMs, endedAgoMs });
       },
     });
     ear = heard;

@@ -3,7 +3,7 @@
  * it while somebody speaks; in silence the decoder sleeps.
  */
 import { Decimator } from "./decimator.ts";
-import { DECODER_RATE_HZ, type Decoded, type PhraseDecoder } from "./decoder.ts";
+import { DECODER_RATE_HZ, type PhraseDecoder } from "./decoder.ts";
 import { SpeechDetector } from "./speech-detector.ts";
 import { FRAME_SAMPLES, SOUND_RATE_HZ, type Suppressor } from "./suppressor.ts";
 
@@ -16,14 +16,26 @@ const LONGEST_FRAMES = 1200;
 /** Below this (root mean square, of 1) there is nothing to clean: the suppressor sleeps too. */
 const SILENCE_LEVEL = 4e-4;
 
+export interface Heard {
+  /** The phrase that fits best; empty where none fits at all. */
+  text: string;
+  /** See `fit.ts`. */
+  fit: number;
+  /** Milliseconds of sound since the ear began. */
+  fromMs: number;
+  toMs: number;
+}
+
+/** The decoder bound to phrases, and the one it is held against. */
+export interface Decoders {
+  phrases: PhraseDecoder;
+  loop: PhraseDecoder;
+}
+
 export interface EarEvents {
   /** Words that may still change. */
   onInterim(text: string): void;
-  /**
-   * Milliseconds of sound since the ear began, and what was heard: garbage included, and sounds in
-   * which there are no words at all.
-   */
-  onHeard(heard: Decoded & { fromMs: number; toMs: number }): void;
+  onHeard(heard: Heard): void;
 }
 
 /** So often the words so far are asked for, in frames. */
@@ -31,7 +43,7 @@ const INTERIM_FRAMES = 20;
 
 export class Ear {
   readonly #suppressor: Suppressor;
-  readonly #decoder: PhraseDecoder;
+  readonly #decoders: Decoders;
   readonly #events: EarEvents;
   readonly #decimator = new Decimator(SOUND_RATE_HZ / DECODER_RATE_HZ);
   readonly #detector = new SpeechDetector();
@@ -46,9 +58,9 @@ export class Ear {
   #frames = 0;
   #beganAt = 0;
 
-  constructor(suppressor: Suppressor, decoder: PhraseDecoder, events: EarEvents) {
+  constructor(suppressor: Suppressor, decoders: Decoders, events: EarEvents) {
     this.#suppressor = suppressor;
-    this.#decoder = decoder;
+    this.#decoders = decoders;
     this.#events = events;
   }
 
@@ -91,23 +103,30 @@ export class Ear {
   #begin(sound: Float32Array): void {
     // Of the pre-roll, what stands for the time before the ear began counts for none.
     this.#beganAt = Math.max(0, this.#frames - this.#preRoll.length - 1);
-    this.#decoder.start();
-    for (const kept of this.#preRoll) this.#decoder.feed(kept);
+    for (const decoder of Object.values(this.#decoders)) decoder.start();
+    for (const kept of this.#preRoll) this.#feed(kept);
     this.#preRoll = [];
-    this.#decoder.feed(sound);
+    this.#feed(sound);
   }
 
   #goOn(sound: Float32Array, isLast: boolean): void {
-    this.#decoder.feed(sound);
+    this.#feed(sound);
     const length = this.#frames - this.#beganAt;
     if (isLast) this.#finish();
     else if (length >= LONGEST_FRAMES) this.end();
-    else if (length % INTERIM_FRAMES === 0) this.#events.onInterim(this.#decoder.best().text);
+    else if (length % INTERIM_FRAMES === 0)
+      this.#events.onInterim(this.#decoders.phrases.best().text);
   }
 
   #finish(): void {
     const [fromMs, toMs] = [this.#beganAt * FRAME_MS, this.#frames * FRAME_MS];
-    this.#events.onHeard({ ...this.#decoder.finish(), fromMs, toMs });
+    const { text, score } = this.#decoders.phrases.finish();
+    const fit = (score - this.#decoders.loop.finish().score) / (this.#frames - this.#beganAt);
+    this.#events.onHeard({ text, fit, fromMs, toMs });
+  }
+
+  #feed(sound: Float32Array): void {
+    for (const decoder of Object.values(this.#decoders)) decoder.feed(sound);
   }
 }
 

@@ -107,7 +107,7 @@ export class OfflineRecogniser implements Recogniser {
         break;
       case "heard":
         ears?.onUtterance({
-          alternatives: [{ text: message.text }],
+          alternatives: [{ text: message.text, confidence: message.confidence }],
           startedAt: Date.now() - message.beganAgoMs,
           endedAt: Date.now() - message.endedAgoMs,
           by: "offline",

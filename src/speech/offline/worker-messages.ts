@@ -11,7 +11,7 @@ export type FromWorker =
   | { is: "ready" }
   | { is: "interim"; text: string }
   /** Milliseconds before now that the words began and ended. */
-  | { is: "heard"; text: string; beganAgoMs: number; endedAgoMs: number }
+  | { is: "heard"; text: string; confidence: number; beganAgoMs: number; endedAgoMs: number }
   /** All that was said before "finish" has been delivered. */
   | { is: "finished" }
   | { is: "failed"; detail: string };

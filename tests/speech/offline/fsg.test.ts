@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { confidenceOf, USUAL_LIMITS } from "../../../src/speech/offline/fit.ts";
 import { type Fsg, parseFsg, printFsg } from "../../../src/speech/offline/fsg.ts";
-import { garbageWord, hasGarbage, withGarbage } from "../../../src/speech/offline/garbage.ts";
+import { LOOP_DICTIONARY, phoneLoop } from "../../../src/speech/offline/phone-loop.ts";
 import { PLACE_PREFIX, withNames } from "../../../src/speech/offline/places.ts";
 import { withMore } from "../../../src/speech/offline/sequence.ts";
 
@@ -23,22 +24,23 @@ describe("the text of a grammar", () => {
   });
 });
 
-describe("the garbage branch", () => {
-  it("is a loop over all sounds from the start to the end", () => {
-    const { start, final, arcs } = withGarbage(SMALL, ["AA", "B"], 0.1);
-    const loop = arcs.find(({ word }) => word === garbageWord("AA"))?.to as number;
-    expect(
-      arcs.filter(({ from, to }) => from === start && to === loop).map(({ word }) => word),
-    ).toEqual(["AA", "B"].map(garbageWord));
-    expect(arcs.filter(({ from, to }) => from === loop && to === loop)).toHaveLength(2);
-    expect(arcs.filter(({ from, to }) => from === loop && to === final)).toHaveLength(1);
+describe("the loop of loose sounds", () => {
+  it("is bound to nothing", () => {
+    const { arcs, start, final } = parseFsg(phoneLoop());
+    const sounds = arcs.filter(({ word }) => word !== undefined);
+    expect(sounds.map(({ word }) => word)).toEqual(LOOP_DICTIONARY.map(([name]) => name));
+    expect(sounds.every(({ from, to }) => from === start && to === start)).toBe(true);
+    expect(arcs.some(({ from, to, word }) => from === start && to === final && !word)).toBe(true);
   });
+});
 
-  it("is told from phrases", () => {
-    expect([hasGarbage("sound_aa sound_b"), hasGarbage("sounds like a bite")]).toEqual([
-      true,
-      false,
-    ]);
+describe("how sure a phrase is", () => {
+  const sureness = (fit: number) => confidenceOf(fit, USUAL_LIMITS);
+
+  it("is one half at the limit, and grows with the fit", () => {
+    expect(sureness(USUAL_LIMITS.sureFrom)).toBe(0.5);
+    expect(sureness(0)).toBeGreaterThan(0.9);
+    expect(sureness(USUAL_LIMITS.refuseBelow)).toBeLessThan(0.5);
   });
 });
 
