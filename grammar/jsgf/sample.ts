@@ -4,15 +4,20 @@ import type { Node } from "./syntax.ts";
 
 export type Random = () => number;
 
-/** Mulberry32: small, seedable, and even enough for picking phrases (public domain, T. Ettinger). */
+/**
+ * Numbers from 0 to 1, the same for the same whole seed: the "minimal standard" generator with
+ * multiplier 48271 (Park, Miller & Stockmeyer 1993, Communications of the ACM 36:7, p. 108; from memory).
+ */
 export function seededRandom(seed: number): Random {
-  let state = seed >>> 0;
-  return () => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let mixed = Math.imul(state ^ (state >>> 15), state | 1);
-    mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61);
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;
+  const modulus = 2 ** 31 - 1;
+  let state = (Math.abs(seed) % (modulus - 1)) + 1;
+  const next = () => {
+    state = (state * 48_271) % modulus;
+    return (state - 1) / (modulus - 1);
   };
+  // Seeds that are near each other begin near each other.
+  for (let i = 0; i < 10; i += 1) next();
+  return next;
 }
 
 /** Optional parts are said a third of the time; people are brief. */

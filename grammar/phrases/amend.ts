@@ -28,6 +28,7 @@ export const correction: Phrase = {
     ],
     "last one was a tench, not a bream": [{ kind: "amend", of: "last", set: { species: "tench" } }],
     "put fish ten down as a roach": [{ kind: "amend", of: 10, set: { species: "roach" } }],
+    "not maggot, caster": [{ kind: "amend", of: "last", set: { bait: "caster" } }],
     "not a carp, an F1": [{ kind: "amend", of: "last", set: { species: "f1" } }],
   },
   states(said) {
@@ -55,6 +56,13 @@ export const correctedSize: Phrase = {
     ],
     "make that two eight": [
       { kind: "amend", of: "last", set: { weightG: 2.5 * LB, unit: { weight: "lb" } } },
+    ],
+    "make that three pounds, forty-five centimetres": [
+      {
+        kind: "amend",
+        of: "last",
+        set: { weightG: 3 * LB, lengthMm: 450, unit: { weight: "lb", length: "cm" } },
+      },
     ],
     "make that three": [
       { kind: "amend", of: "last", set: { weightG: 3 * LB, unit: { weight: "lb" } } },

@@ -30,6 +30,7 @@ const count = ask(
   ],
   [
     "how many's that",
+    "how many carp have I had",
     "how many am I on",
     "how many fish have I had",
     "how many is that",
@@ -140,7 +141,7 @@ const timeLeft = ask(
   "time-left",
   [
     "how (long | much longer | much time | many minutes | many hours | long's | long is | much time's | much time is | many more minutes) [is | have i | i | do i have | is there] [got] (left | remain | to go | till the end | until the end | till the all out | until the all out | till all out | until all out | have i got | till we finish | till the finish | until the finish | till i finish | to the end | to the all out | before the all out | till the whistle | before all out | remaining | to all out | to fish | until we finish | i got | got left | have i got left | till the end of the match | until the whistle | before the end | have we got left | have we got | have i left | till it's all out)",
-    "(how much longer | what time | how much time) (have i got | have we got | do i have | have i) [left]",
+    "(how long | how much longer | what time | how much time) (have i got | have we got | do i have | have i) [left]",
     `[${WHATS}] [the | my | how much] (time left | time to go | time remaining | remaining time | time have i got left | time i've got left | time have we got left)`,
     "(when do i finish | when do we finish | when's the all out | when is the all out | what time do we finish | what time do i finish | what time is the all out | what time's the all out | when does it finish | when's it finish | when's all out | what time is all out | when does the match finish | when does the session end | what time's all out | when does it end)",
   ],

@@ -11,10 +11,10 @@ export const hook: Phrase = {
     `[${PUT}] [a | an | the] [new | smaller | bigger] (size | sized) <number> [hook | hooks | hooklength | hook length] [on | now | instead]`,
     `[${PUT}] [a | an | the] [new | smaller | bigger | number] <number> (hook | hooks | hooklength | hook length) [on | now | instead]`,
     "(changed the hook to | changed hook to | changing hook to | changing the hook to | change the hook to | change hook to | changed the hook for | changed hooks to) [a | an] [size | smaller | bigger] [a] <number> [on | now | hook]",
-    "(stepped | dropped | took | taken | brought) the hook (down to | up to) [a | an] <number>",
+    "(stepped | dropped | took | taken | brought) [the] hook (down to | up to) [a | an] <number>",
     "[new | changed | the] (hook | hook's | hooks) (stepped down to | down to | up to | it's | is now | is) [a | an] <number>",
     "hook's (a | an) <number>",
-    "(tied on | tied | tying on | put on | onto | switched to | changed to | gone to | gone down to | gone up to) [a | an] <number>",
+    "(tied on | tied | tying on | put on | onto | switched to | changed to | gone to | gone down to | gone up to | going down to | going up to) [a | an] <number>",
     "(new hook | changed hook | changed the hook | changed hooks | smaller hook | bigger hook | new hooklength | fresh hooklength | changed hooklength | changed the hooklength | new hook length | put a new hook on | put a bigger hook on | put a smaller hook on | fresh hook)",
   ],
   examples: {

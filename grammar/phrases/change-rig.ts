@@ -1,5 +1,5 @@
 /** Another rig. */
-import { given, type Phrase, type Said, sure } from "./phrase.ts";
+import { type Phrase, type Said, sure } from "./phrase.ts";
 
 const NAMES =
   "shallow | deep | margin | edge | bottom | full depth | mid depth | mid water | up in the water | short | long | light | heavy | heavier | lighter | main | spare | dibber | dobber | inside | silvers | margin pole | deck | dead depth | deeper | shallower | slapping | jigger | long pole | far bank | track | other | top | surface | worm | punch | margins | shallowest | deepest";
@@ -34,6 +34,9 @@ export const rig: Phrase = {
   examples: {
     "rig two": [{ kind: "change", rig: "2" }],
     "switching to the shallow rig": [{ kind: "change", rig: "shallow" }],
+    "the second rig": [{ kind: "change", rig: "2" }],
+    "on the paste rig": [{ kind: "change", rig: "paste" }],
+    "the carp rig": [{ kind: "change", rig: "carp" }],
     "on the dobber": [{ kind: "change", rig: "dobber" }],
     "swapped rigs to number four": [{ kind: "change", rig: "4" }],
     "top kit three": [{ kind: "change", rig: "3" }],
@@ -56,7 +59,7 @@ export const rig: Phrase = {
       "changing rig",
       "swapping rigs",
     )
-      ? { statements: [{ kind: "change", ...given({}) }], doubts: ["which rig was not said"] }
+      ? { statements: [{ kind: "change" }], doubts: ["which rig was not said"] }
       : undefined;
   },
 };

@@ -94,7 +94,7 @@ const WIND =
 export const wind: Phrase = {
   id: "wind",
   patterns: [
-    `(${WIND}) [just | really | now | a bit | all | blowing | coming] (${alternatives(WIND_MOVES)}) [a bit | now | a lot | again | a touch | slightly | completely]`,
+    `(${WIND}) [just | really | now | a bit | all | blowing | coming] (${alternatives(WIND_MOVES)}) [to the (${alternatives(QUARTERS)})] [a bit | now | a lot | again | a touch | slightly | completely]`,
     `(${WIND} | it's) [now | just] [gone | swung | turned | gone round | come round | blowing | coming | moved round | changed | backed | veered] [round | around] [to | from | in | into] [the | a] (${alternatives(QUARTERS)}) [now | wind]`,
     `[a | it's | there's a bit of a | a bit of a | there's | got a | very | it's a | now a | nice | getting a | getting | that's a | turning into a] (${alternatives(WIND_KINDS)}) (wind | breeze | breeze on it) [now | again | at all]`,
     `[a | it's | it's a | now a | got a | cold | light | strong] (${alternatives(QUARTERS)}) (wind | breeze) [now]`,
@@ -104,6 +104,7 @@ export const wind: Phrase = {
   examples: {
     "wind's picked up": [conditions({ wind: "rising" })],
     "wind's gone round to the north": [conditions({ wind: "north" })],
+    "wind from the west": [conditions({ wind: "west" })],
     "light wind": [conditions({ wind: "light" })],
     "south westerly wind": [conditions({ wind: "south-west" })],
     "flat calm": [conditions({ wind: "calm" })],

@@ -75,6 +75,10 @@ export const oneMore: Phrase = {
   examples: {
     "got one": [{ kind: "fish" }],
     "another one, three pounds": [{ kind: "fish", weightG: 3 * LB, unit: { weight: "lb" } }],
+    "got one, carp, forty": [
+      { kind: "fish", species: "carp", lengthMm: 400, unit: { length: "cm" } },
+    ],
+    "got one, forty centimetres": [{ kind: "fish", lengthMm: 400, unit: { length: "cm" } }],
     "landed a foul hooker": [{ kind: "fish", foul: true }],
     another: [{ kind: "fish" }],
   },
@@ -103,6 +107,21 @@ export const weightOnly: Phrase = {
   id: "weight-only",
   patterns: [`[<caught>] [<article>] [<about>] [a] <weight> (${DETAIL})*`],
   examples: {
+    "got about two pounds, a carp": [
+      {
+        kind: "fish",
+        species: "carp",
+        weightG: 2 * LB,
+        approx: true,
+        unit: { weight: "lb" },
+      },
+    ],
+    "a two pounder, forty centimetres": [
+      { kind: "fish", weightG: 2 * LB, lengthMm: 400, unit: { weight: "lb", length: "cm" } },
+    ],
+    "a two pounder, forty": [
+      { kind: "fish", weightG: 2 * LB, lengthMm: 400, unit: { weight: "lb", length: "cm" } },
+    ],
     "a two pounder": [{ kind: "fish", weightG: 2 * LB, unit: { weight: "lb" } }],
   },
   states(said) {

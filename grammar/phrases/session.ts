@@ -9,7 +9,7 @@ const act = (
 ): Phrase => fixedPhrase(`session-${name}`, { kind: "session", act: name }, patterns, examples);
 
 const SESSION =
-  "the session | session | a session | a new session | new session | my session | the match | match | this session | logging | the log | recording | the practice | practice session";
+  "the session | the fishing | session | a session | a new session | new session | my session | the match | match | this session | logging | the log | recording | the practice | practice session";
 
 export const start = act(
   "start",
@@ -31,7 +31,14 @@ export const pause = act(
     "(break time | break | lunch break | tea break | on a break | i'm on a break | on my break | off for a break | off for a brew | on break | lunch time | brew time | time out | resting the swim | i'm having a break | off the peg | leaving the peg)",
     "(taking | having | going for | having a | stopping for | take) (<duration> | <number> | a <duration>) [break | off | out]",
   ],
-  ["taking a break", "pause the session", "session pause", "break time", "taking ten minutes out"],
+  [
+    "taking a break",
+    "taking five",
+    "pause the session",
+    "session pause",
+    "break time",
+    "taking ten minutes out",
+  ],
 );
 
 export const resume = act(

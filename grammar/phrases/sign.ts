@@ -17,7 +17,7 @@ export const bite = sign(
   "bite",
   [
     `[${HAD}] [${KIND}] (bite | bites | take) [on that | on that one | on the drop | straight away | on the float]`,
-    "(float's | float has | the float has | float is | the float's | float | it's | the float | float is | that's) [just] (gone under | buried | gone down | went under | gone | been under | away | sailed away | dived | shot under | gone straight under | slid under | slid away)",
+    "(float's | float has | the float has | float is | the float's | float | it's | the float | float is | that's) [just] (gone under | under | buried | gone down | went under | gone | been under | away | sailed away | dived | shot under | gone straight under | slid under | slid away)",
     "(fish on | hooked one | hooked up | i'm in one | hooked a fish | got a fish on | fish is on | fish hooked | hit one | connected)",
   ],
   ["bite", "got another little bite", "float's gone under", "fish on"],

@@ -162,7 +162,6 @@ const conditions = fc.oneof(
     .map((c) => tidy({ kind: "conditions", ...c })),
 );
 
-const { kind: _fish, ...anySet } = { kind: "fish" };
 const set = fc.oneof(
   weight,
   lengthIn(900).map(({ mm, unit }) => ({ lengthMm: mm, unit })),
@@ -194,7 +193,7 @@ const ARBITRARIES: Readonly<Record<Statement["kind"], fc.Arbitrary<Statement>>> 
   conditions,
   note: words.map((text) => ({ kind: "note", text })),
   amend: fc.oneof(
-    lastSet.map((values) => tidy({ kind: "amend", of: "last", set: { ...anySet, ...values } })),
+    lastSet.map((values) => tidy({ kind: "amend", of: "last", set: values })),
     fc.tuple(whole(200), set).map(([of, values]) => tidy({ kind: "amend", of, set: values })),
   ),
   withdraw: target.map((of) => ({ kind: "withdraw", of })),
