@@ -44,8 +44,16 @@ export class Scribe {
   /** One utterance at a time: each is read against what the one before has left. */
   #queue: Promise<unknown> = Promise.resolve();
 
+  /** Once the log is read and looked at: what is new is told from what was there before. */
+  readonly #opened: Promise<void>;
+  #isOpen = false;
+
   constructor(options: ScribeOptions) {
     this.#options = options;
+    this.#opened = options.notebook.ready.then(() => {
+      this.#isOpen = true;
+      this.look();
+    });
   }
 
   /** Never fails: what cannot be stored is kept in memory, and the answer says so. */
@@ -63,13 +71,14 @@ export class Scribe {
   /** As if "scratch that" were said, call word or not. */
   takeBack(): Promise<LastHeard> {
     return this.#next(async () => {
-      await this.#options.notebook.ready;
+      await this.#opened;
       return this.#write(SCRATCHED);
     });
   }
 
   /** Speaks what has come due: limits, time and reminders. To be called once a second or so. */
   look(): void {
+    if (!this.#isOpen) return;
     const { notebook, now, settings } = this.#options;
     const session = notebook.session.value;
     for (const alarm of this.#watch.alarms(session, now(), settings())) {
@@ -108,7 +117,7 @@ export class Scribe {
 
   async #read({ alternatives, confidence, by, startedAt }: Spoken): Promise<LastHeard> {
     const { notebook, settings } = this.#options;
-    await notebook.ready;
+    await this.#opened;
     const { callWord } = settings();
     const reader = this.#readerFor({
       own: ownWords(notebook.session.value.plan),

@@ -34,9 +34,9 @@ export class Bank {
     this.scribe = this.newScribe();
   }
 
-  /** As after a reload: what was said before is in the log, not in the scribe, which looks at once. */
+  /** As after a reload: what was said before is in the log, not in the scribe. */
   newScribe(): Scribe {
-    const scribe = new Scribe({
+    return new Scribe({
       notebook: this.notebook,
       trouble: () => this.keeper.keeping.trouble?.message,
       settings: () => this.settings,
@@ -47,8 +47,6 @@ export class Bank {
       tell: (answer) => this.told.push(answer),
       remind: (words) => this.reminded.push(words),
     });
-    scribe.look();
-    return scribe;
   }
 
   get session() {

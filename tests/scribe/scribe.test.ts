@@ -228,6 +228,7 @@ describe("after a reload", () => {
     await bank.say("nudge me every three minutes", "fish nine and a half pounds");
     expect(bank.reminded).toEqual(["Net 1 is near its limit: 9 pounds 8 ounces of 10 pounds."]);
     bank.scribe = bank.newScribe();
+    await bank.notebook.ready;
     bank.wait(0);
     expect(bank.reminded).toHaveLength(1);
     bank.wait(1);

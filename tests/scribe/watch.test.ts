@@ -34,6 +34,15 @@ describe("a net's limit", () => {
     ]);
   });
 
+  test("is warned of though it is the first thing said, before anybody has looked", async () => {
+    const bank = new Bank();
+    await bank.plan({ netLimitG: 10 * POUND_G });
+    bank.scribe = bank.newScribe();
+    await bank.say("carp nine pounds eight");
+    expect(bank.told.at(-1)).toMatchObject({ outcome: "warning" });
+    expect(bank.reminded).toEqual(["Net 1 is near its limit: 9 pounds 8 ounces of 10 pounds."]);
+  });
+
   test("is warned of once more after a correction took it back", async () => {
     const bank = new Bank();
     await bank.plan({ netLimitG: 10 * POUND_G });
