@@ -9,14 +9,27 @@ export type Sources = ReadonlyMap<string, string>;
  * the exceptions keep the lower rooms fit for use by themselves.
  */
 const FLOORS = {
-  main: ["screens", "scribe", "share", "analysis", "log", "speech", "ui", "grammar"],
-  screens: ["scribe", "share", "analysis", "log", "speech", "ui", "grammar"],
-  scribe: ["share", "analysis", "log", "speech", "ui", "grammar"],
-  share: ["analysis", "log", "speech", "ui", "grammar"],
+  main: [
+    "screens",
+    "scribe",
+    "share",
+    "board",
+    "analysis",
+    "log",
+    "speech",
+    "ui",
+    "words",
+    "grammar",
+  ],
+  screens: ["scribe", "share", "board", "analysis", "log", "speech", "ui", "words", "grammar"],
+  scribe: ["share", "analysis", "log", "speech", "ui", "words", "grammar"],
+  share: ["analysis", "log", "speech", "ui", "words", "grammar"],
+  board: ["analysis", "log", "words", "grammar"],
   analysis: ["log", "grammar"],
   log: ["speech", "ui", "grammar"],
-  speech: ["ui"],
-  ui: [],
+  speech: ["ui", "words"],
+  ui: ["words"],
+  words: [],
   grammar: [],
 } as const satisfies Record<string, readonly string[]>;
 
