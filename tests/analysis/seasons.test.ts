@@ -1,7 +1,9 @@
 import { describe, expect, test } from "vitest";
 import { meanOf } from "../../src/analysis/rates/gamma-poisson.ts";
 import { bestOver } from "../../src/analysis/seasons/over-sessions.ts";
+import { type PastSession, pastOf } from "../../src/analysis/seasons/past.ts";
 import { commonPrior, shrunk, shrunkRate } from "../../src/analysis/seasons/shrinkage.ts";
+import { startAt } from "../../src/analysis/seasons/start.ts";
 import type { EntryStatement } from "../../src/log/event.ts";
 import { at, emptySession, randomNumbers, sessionOf } from "./fixtures/session.ts";
 
@@ -145,5 +147,60 @@ describe("over sessions", () => {
     ]) {
       expect(bestOver("depth", sessions, at(999)).verdict).toBe("too-few");
     }
+  });
+});
+
+describe("where to start", () => {
+  const fish: EntryStatement = { kind: "fish", weightG: 500 };
+  const past = (id: string, water: string, depthMm: number, count: number): PastSession => {
+    const lines = Array.from(
+      { length: count },
+      (_, place) => [((place + 1) * 240) / (count + 1), fish] as const,
+    );
+    const session = sessionOf([[0, { kind: "change", depthMm, bait: "corn" }], ...lines], {
+      endsAfter: 240,
+      plan: { water },
+    });
+    const made = pastOf({ ...session, id }, at(999));
+    if (!made) throw new Error("The session has not started.");
+    return made;
+  };
+  const osier = [past("a", "Osier Lake", 400, 40), past("b", "Osier Lake", 900, 12)];
+  const marram = [past("c", "Marram Water", 900, 60), past("d", "Marram Water", 900, 64)];
+
+  test("a past is plain data that comes back whole from a store", () => {
+    const [one] = osier;
+    expect(one).toMatchObject({
+      id: "a",
+      startedAt: at(0),
+      water: "Osier Lake",
+      trials: { depth: [{ level: 400, fish: 40, hours: 4 }], bait: [{ level: "corn", fish: 40 }] },
+    });
+    expect(JSON.parse(JSON.stringify(one))).toEqual(one);
+    expect(pastOf(emptySession, at(9))).toBeUndefined();
+  });
+
+  test("the water's own sessions speak before those of others", () => {
+    const start = startAt("Osier Lake", [...osier, ...marram]);
+    expect(start).toMatchObject({ water: "Osier Lake", sessions: 2, hours: 8 });
+    expect(start.depth).toMatchObject({ verdict: "clear", ranked: [{ level: 400 }, {}] });
+    expect(start.bait.verdict).toBe("alone");
+  });
+
+  test.each([
+    ["a water never fished", "Reed Pool"],
+    ["no water named", undefined],
+  ])("%s has those of all", (_, water) => {
+    const start = startAt(water, [...osier, ...marram]);
+    expect(start.water).toBeUndefined();
+    expect(start.depth.ranked[0]).toMatchObject({ level: 900, sessions: 3 });
+  });
+
+  test("no session says nothing", () => {
+    const start = startAt("Osier Lake", []);
+    expect(start).toMatchObject({ sessions: 0, hours: 0 });
+    expect([start.depth, start.rig, start.bait].map(({ verdict }) => verdict)).toEqual(
+      Array(3).fill("too-few"),
+    );
   });
 });

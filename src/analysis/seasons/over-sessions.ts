@@ -1,9 +1,10 @@
-/** Where to start today: rates by a factor over many sessions. */
+/** Rates by a factor over many sessions. */
 import type { Session } from "../../log/session.ts";
 import { type Best, type Contender, rank, type Trial } from "../best.ts";
-import { exposuresBy, type Factor } from "../effort/exposure.ts";
+import type { Factor } from "../effort/exposure.ts";
 import { sum } from "../estimate.ts";
 import { groupBy } from "../group.ts";
+import { type PastSession, pastOf } from "./past.ts";
 import { commonPrior, shrunk, shrunkRate } from "./shrinkage.ts";
 
 export interface SeasonContender extends Contender {
@@ -18,16 +19,16 @@ export interface SeasonBest extends Best {
 const countedOf = ({ fish, hours }: Trial) => ({ count: fish, exposure: hours });
 
 /**
- * Levels of a factor over sessions, ranked by the chance of being best, their rates drawn toward the
- * common one so that one lucky hour does not lead. Sessions are pooled: a level that was only ever
- * fished on a good day profits from the day, which `sessions` lets one see. `now` (milliseconds
- * since the epoch) ends sessions that still last.
+ * Levels of a factor over past sessions, ranked by the chance of being best, their rates drawn toward
+ * the common one so that one lucky hour does not lead. Sessions are pooled: a level that was only
+ * ever fished on a good day profits from the day, which `sessions` lets one see. No session, or no
+ * time fished, ranks nothing.
  */
-export function bestOver(factor: Factor, sessions: readonly Session[], now: number): SeasonBest {
-  const exposures = sessions
-    .flatMap((session) => exposuresBy(factor, session, now))
-    .filter(({ level }) => level !== undefined);
-  const byLevel = groupBy(exposures, ({ level }) => level);
+export function bestOverPast(factor: Factor, past: readonly PastSession[]): SeasonBest {
+  const byLevel = groupBy(
+    past.flatMap(({ trials }) => trials[factor]),
+    ({ level }) => level,
+  );
   const trials = [...byLevel].map(
     ([level, ofLevel]): Trial => ({
       level,
@@ -47,3 +48,10 @@ export function bestOver(factor: Factor, sessions: readonly Session[], now: numb
   }));
   return { verdict, ranked: withSessions };
 }
+
+/** The same from the sessions themselves; `now` (milliseconds since the epoch) ends those that still last. */
+export const bestOver = (factor: Factor, sessions: readonly Session[], now: number): SeasonBest =>
+  bestOverPast(
+    factor,
+    sessions.flatMap((session) => pastOf(session, now) ?? []),
+  );
