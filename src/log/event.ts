@@ -33,19 +33,40 @@ export const ownWordSchema = v.object({
   spoken: v.array(v.pipe(v.string(), v.minLength(1), v.maxLength(80))),
 });
 
+const positive = v.pipe(v.number(), v.finite(), v.gtValue(0));
+const shortName = v.pipe(v.string(), v.minLength(1), v.maxLength(80));
+
+/** A rig as it was made up: how deep it is set, the float it hangs from and the shot on it. */
+export const planRigSchema = v.object({
+  /** As it is said: "2" for "rig two", or a name of the angler's own. */
+  name: shortName,
+  depthMm: v.optional(millimetres),
+  /** Grams the float carries, between the least and the most that its makers mean by its label. */
+  float: v.optional(v.object({ label: shortName, lower: positive, upper: positive })),
+  shots: v.array(v.object({ size: shortName, count: v.pipe(whole, v.minValue(1)) })),
+});
+
 /** What is set before fishing; a later plan replaces the fields it names (null clears one). */
 export const planSchema = v.object({
   water: v.optional(v.nullable(line)),
   peg: v.optional(v.nullable(line)),
   method: v.optional(v.nullable(v.picklist(["match", "practice", "coaching"]))),
-  /** When fishing must end, milliseconds since the epoch. */
+  /** When fishing may begin and must end, milliseconds since the epoch. */
+  startsAt: v.optional(v.nullable(v.number())),
   endsAt: v.optional(v.nullable(v.number())),
   targetG: v.optional(v.nullable(grams)),
   netLimitG: v.optional(v.nullable(grams)),
+  /** Most nets that may be used. */
+  netsAllowed: v.optional(v.nullable(v.pipe(whole, v.minValue(1)))),
   lashLimitMm: v.optional(v.nullable(millimetres)),
   /** Most bait that may be taken, per bait, in grams. */
   baitLimitsG: v.optional(v.nullable(v.record(v.string(), grams))),
+  /** Baits that are not allowed. */
+  baitsBanned: v.optional(v.nullable(v.array(shortName))),
   waterDepthMm: v.optional(v.nullable(millimetres)),
+  rigs: v.optional(v.nullable(v.array(planRigSchema))),
+  /** How fast a bait sinks on its rig, in metres a second, by bait. */
+  fallSpeeds: v.optional(v.nullable(v.record(v.string(), positive))),
   ownSpecies: v.optional(v.array(ownWordSchema)),
   ownBaits: v.optional(v.array(ownWordSchema)),
   ownRigs: v.optional(v.array(ownWordSchema)),
@@ -124,6 +145,7 @@ export type LogEvent = v.InferOutput<typeof eventSchema>;
 export type EventBody = LogEvent["body"];
 export type Heard = v.InferOutput<typeof heardSchema>;
 export type Plan = v.InferOutput<typeof planSchema>;
+export type PlanRig = v.InferOutput<typeof planRigSchema>;
 export type OwnWord = v.InferOutput<typeof ownWordSchema>;
 export type Verdict = LogEvent["verdict"];
 
