@@ -1,5 +1,6 @@
 /** How the eyes and the voice are served; kept on this device, not in the log. */
 import * as v from "valibot";
+import { ALL_WARNINGS, warningsSchema } from "./warnings.ts";
 
 const settingsSchema = v.object({
   weight: v.picklist(["lb-oz", "kg"]),
@@ -7,6 +8,7 @@ const settingsSchema = v.object({
   talkback: v.picklist(["tones", "short", "full"]),
   /** With a call word, only what starts with it counts. */
   callWord: v.optional(v.pipe(v.string(), v.minLength(1), v.maxLength(40))),
+  warnings: v.optional(warningsSchema, ALL_WARNINGS),
 });
 
 export type Settings = v.InferOutput<typeof settingsSchema>;
@@ -16,6 +18,7 @@ export const DEFAULT_SETTINGS: Settings = {
   length: "cm",
   talkback: "short",
   callWord: undefined,
+  warnings: ALL_WARNINGS,
 };
 
 /** The settings as they were kept; the usual ones where there are none or they make no sense. */

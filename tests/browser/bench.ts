@@ -1,6 +1,6 @@
 /** One phone on the bank: a page with the app in it, ears that a test speaks into, and a voice it can read. */
 import type { Browser, BrowserContext, Page } from "playwright-core";
-import type { Settings } from "../../src/scribe/settings.ts";
+import { DEFAULT_SETTINGS, type Settings } from "../../src/scribe/settings.ts";
 import { installSpeech } from "./scripted-speech.ts";
 
 export interface BenchOptions {
@@ -15,7 +15,7 @@ export interface BenchOptions {
 }
 
 /** Tones, so that a test need not wait for a voice after every phrase; questions are still answered. */
-const SETTINGS: Settings = { weight: "lb-oz", length: "cm", talkback: "tones" };
+const SETTINGS: Settings = { ...DEFAULT_SETTINGS, talkback: "tones" };
 
 export class Bench {
   readonly page: Page;
