@@ -6,6 +6,7 @@ import "./shell.css";
 import type { FunctionComponent } from "preact";
 import { useEffect, useErrorBoundary, useMemo, useRef } from "preact/hooks";
 import { later } from "../ui/later.tsx";
+import { appWords } from "../words/app.ts";
 import type { App } from "./app.ts";
 import { Live } from "./live/live.tsx";
 import { Nav } from "./nav.tsx";
@@ -22,7 +23,9 @@ const SCREENS: Readonly<Record<Route["id"], Screen>> = {
   review: later(async () => (await import("./review/review.tsx")).Review),
   summary: later(async () => (await import("./summary/summary.tsx")).SummaryScreen),
   "set-up": later(async () => (await import("./set-up/set-up.tsx")).SetUpScreen),
+  more: later(async () => (await import("./more/more.tsx")).More),
   phrases: later(async () => (await import("./phrases/phrases.tsx")).Phrases),
+  settings: later(async () => (await import("./settings/settings.tsx")).SettingsScreen),
 };
 
 export function Shell({ app }: { app: App }) {
@@ -32,11 +35,11 @@ export function Shell({ app }: { app: App }) {
   return (
     <div class="shell">
       <header class="masthead">
-        <p class="masthead-name">Pegscribe</p>
+        <p class="masthead-name">{appWords.name}</p>
         <Where app={app} />
       </header>
       <Opened key={id} app={app} name={name} screen={SCREENS[id]} />
-      <Nav app={app} current={id} />
+      <Nav app={app} current={route.value} />
       <Spoken app={app} />
     </div>
   );
@@ -53,8 +56,8 @@ function Opened({ app, name, screen: Screen }: OpenedProps) {
   const [error, retry] = useErrorBoundary();
   const top = useRef<HTMLElement>(null);
   useEffect(() => {
-    const isFirst = document.activeElement === document.body && document.title === "Pegscribe";
-    document.title = `${name} · Pegscribe`;
+    const isFirst = document.activeElement === document.body && document.title === appWords.name;
+    document.title = `${name} · ${appWords.name}`;
     top.current?.scrollTo?.(0, 0);
     if (!isFirst) top.current?.focus();
   }, [name]);
@@ -68,12 +71,13 @@ function Opened({ app, name, screen: Screen }: OpenedProps) {
 }
 
 function NotOpened({ retry }: { retry: () => void }) {
+  const { title, about, again } = appWords.notOpened;
   return (
     <section class="ticket">
-      <h1>This page did not open</h1>
-      <p>Nothing that was logged is lost. Listening goes on.</p>
+      <h1>{title}</h1>
+      <p>{about}</p>
       <button type="button" class="button button-main" onClick={retry}>
-        Try again
+        {again}
       </button>
     </section>
   );

@@ -1,24 +1,18 @@
 import { formatDuration } from "../ui/format.ts";
+import { appWords } from "../words/app.ts";
 import type { App } from "./app.ts";
 
 const MS_PER_MINUTE = 60_000;
 
-const STATES = {
-  ready: "Not started",
-  fishing: "Fishing",
-  paused: "On a break",
-  ended: "Ended",
-} as const;
-
 /** Which water and peg, and how the session stands. */
 export function Where({ app }: { app: App }) {
   const { plan, state } = app.session.value;
-  const place = [plan.peg && `Peg ${plan.peg}`, plan.water].filter(Boolean).join(", ");
+  const place = [plan.peg && appWords.peg(plan.peg), plan.water].filter(Boolean).join(", ");
   return (
     <p class="masthead-where">
       {place && <span class="masthead-place">{place}</span>}
       <span>
-        {STATES[state]}
+        {appWords.states[state]}
         <Since app={app} />
       </span>
     </p>

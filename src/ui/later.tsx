@@ -1,5 +1,6 @@
 import type { ComponentType } from "preact";
 import { useEffect, useState } from "preact/hooks";
+import { appWords } from "../words/app.ts";
 
 /**
  * What `load` gives, once it is there; undefined until then. `load` is called once.
@@ -21,6 +22,6 @@ export function useLater<T>(load: () => Promise<T>): T | undefined {
 export function later<P extends object>(load: () => Promise<ComponentType<P>>) {
   return function Later(props: P) {
     const Loaded = useLater(load);
-    return Loaded ? <Loaded {...props} /> : <p class="soft">Opening…</p>;
+    return Loaded ? <Loaded {...props} /> : <p class="soft">{appWords.opening}</p>;
   };
 }

@@ -1,5 +1,6 @@
 /** One phone on the bank: a page with the app in it, ears that a test speaks into, and a voice it can read. */
 import type { Browser, BrowserContext, Page } from "playwright-core";
+import { ROUTES, type Route } from "../../src/screens/routes.ts";
 import { DEFAULT_SETTINGS, type Settings } from "../../src/scribe/settings.ts";
 import { installSpeech } from "./scripted-speech.ts";
 
@@ -101,9 +102,12 @@ export class Bench {
     return this.page.evaluate(() => window.scripted.spoken.shift());
   }
 
-  readonly go = async (screen: "Live" | "Review" | "Summary" | "Set-up" | "Phrases") => {
-    const ways = this.page.getByRole("navigation", { name: "Screens" });
-    await ways.getByRole("link", { name: screen }).click();
+  /** Opens a screen by touch, through the list under "More" where it is not in the bar. */
+  readonly go = async (screen: Route["name"]) => {
+    const bar = this.page.getByRole("navigation", { name: "Screens" });
+    const isInBar = ROUTES.some(({ name, place }) => name === screen && place === "bar");
+    await bar.getByRole("link", { name: isInBar ? screen : "More" }).click();
+    if (!isInBar) await this.page.getByRole("main").getByRole("link", { name: screen }).click();
     await this.page.locator(`main[aria-label="${screen}"] h1`).waitFor();
   };
 

@@ -1,4 +1,4 @@
-import { fireEvent, render, screen, waitFor, within } from "@testing-library/preact";
+import { act, fireEvent, render, screen, waitFor, within } from "@testing-library/preact";
 import { beforeEach, expect, test } from "vitest";
 import { SetUpScreen } from "../../src/screens/set-up/set-up.tsx";
 import { type FakeApp, fakeApp } from "./fake-app.ts";
@@ -36,8 +36,7 @@ test("weights and lengths are taken in the units that are set", async () => {
   await waitFor(() => expect(plan().waterDepthMm).toBe(1500));
   expect(plan().netLimitG).toBeCloseTo(60 * 453.59237, 6);
   expect(plan().lashLimitMm).toBe(300);
-  fireEvent.click(screen.getByLabelText("Kilos"));
-  fireEvent.click(screen.getByLabelText("Inches"));
+  act(() => app.setSettings({ weight: "kg", length: "in" }));
   const field = await screen.findByLabelText<HTMLInputElement>("Most in one net (kg)");
   expect(field.value).toBe("27.22");
   enter("Most line above the float (in)", "10");
@@ -84,16 +83,6 @@ test("a species of the angler's own is understood when it is said", async () => 
   expect(app.session.value.entries.at(-1)?.statement).toMatchObject({ species: "brass carp" });
   fireEvent.click(screen.getByRole("button", { name: "Take out brass carp" }));
   await waitFor(() => expect(plan().ownSpecies).toEqual([]));
-});
-
-test("talking back and the call word are kept on the device, not in the log", async () => {
-  const before = app.session.value;
-  fireEvent.click(screen.getByLabelText("Tones only"));
-  enter("Call word", "scribe");
-  expect(app.settings.value).toMatchObject({ talkback: "tones", callWord: "scribe" });
-  enter("Call word", "");
-  expect(app.settings.value.callWord).toBeUndefined();
-  expect(app.session.value).toBe(before);
 });
 
 test("sessions are opened and begun", async () => {

@@ -1,6 +1,7 @@
 import { act, fireEvent, render, screen } from "@testing-library/preact";
 import { afterEach, beforeEach, expect, test } from "vitest";
 import { phrasePage } from "../../grammar/phrase-page.ts";
+import { ROUTES } from "../../src/screens/routes.ts";
 import { Shell } from "../../src/screens/shell.tsx";
 import { fakeApp } from "./fake-app.ts";
 
@@ -27,7 +28,7 @@ test("it opens on Live, with a way to every screen", async () => {
     "#review",
     "#summary",
     "#set-up",
-    "#phrases",
+    "#more",
   ]);
   expect(screen.getByRole("link", { current: "page" }).textContent).toBe("Live");
 });
@@ -36,7 +37,9 @@ test.each([
   ["#review", "Review"],
   ["#summary", "Summary"],
   ["#set-up", "Set-up"],
+  ["#more", "More"],
   ["#phrases", "What you can say"],
+  ["#settings", "This phone"],
 ])("the address %s opens %s, and reading starts at its top", async (hash, heading) => {
   render(<Shell app={await fakeApp()} />);
   await goTo(hash);
@@ -120,8 +123,8 @@ test("no element carries a style that the page's policy would refuse", async () 
   ]);
   await app.setPlan({ netLimitG: 1000 });
   const { container } = render(<Shell app={app} />);
-  for (const hash of ["#live", "#review", "#summary", "#set-up", "#phrases"]) {
-    await goTo(hash);
+  for (const { id } of ROUTES) {
+    await goTo(`#${id}`);
     await screen.findByRole("heading", { level: 1 });
     expect(container.querySelectorAll("[style], style, script")).toHaveLength(0);
   }

@@ -1,10 +1,9 @@
-/** What is named before fishing, and how the phone serves the angler. */
+/** What is named before fishing. */
 import "./set-up.css";
 import type { App } from "../app.ts";
 import { Limits } from "./limits.tsx";
 import { OwnWords } from "./own-words.tsx";
 import { Sessions } from "./sessions.tsx";
-import { Talking } from "./talking.tsx";
 import { Visit } from "./visit.tsx";
 
 export function SetUpScreen({ app }: { app: App }) {
@@ -18,7 +17,6 @@ export function SetUpScreen({ app }: { app: App }) {
         <Visit app={app} />
         <Limits app={app} />
         <OwnWords app={app} />
-        <Talking app={app} />
         <Sessions app={app} />
       </div>
     </>

@@ -1,52 +1,40 @@
 import { Choices } from "../../ui/choices.tsx";
 import { TextField } from "../../ui/text-field.tsx";
+import { settingsWords } from "../../words/settings.ts";
 import type { App } from "../app.ts";
+import { optionsOf } from "./options.ts";
 
-const WEIGHTS = [
-  { value: "lb-oz", name: "Pounds and ounces" },
-  { value: "kg", name: "Kilos" },
-] as const;
+const { talking: words } = settingsWords;
 
-const LENGTHS = [
-  { value: "cm", name: "Centimetres" },
-  { value: "in", name: "Inches" },
-] as const;
-
-const LEVELS = [
-  { value: "tones", name: "Tones only" },
-  { value: "short", name: "Short" },
-  { value: "full", name: "In full" },
-] as const;
-
-/** Units, and how the phone talks and listens; kept on this device. */
+/** Units, and how the phone talks and when it counts what it hears. */
 export function Talking({ app }: { app: App }) {
   const { weight, length, talkback, callWord } = app.settings.value;
   return (
     <section class="ticket">
-      <h2>On this device</h2>
+      <h2>{words.title}</h2>
       <Choices
-        label="Weights"
-        options={WEIGHTS}
+        label={words.weights}
+        options={optionsOf(words.weightStyles)}
         value={weight}
         onChange={(value) => app.setSettings({ weight: value })}
       />
       <Choices
-        label="Lengths"
-        options={LENGTHS}
+        label={words.lengths}
+        options={optionsOf(words.lengthStyles)}
         value={length}
         onChange={(value) => app.setSettings({ length: value })}
       />
       <Choices
-        label="How it talks back"
-        options={LEVELS}
+        label={words.talkback}
+        options={optionsOf(words.levels)}
         value={talkback}
         onChange={(value) => app.setSettings({ talkback: value })}
       />
       <TextField
-        label="Call word"
+        label={words.callWord}
         value={callWord ?? ""}
         onSave={(word) => app.setSettings({ callWord: word || undefined })}
-        hint="For noisy company: only what starts with this word counts. Empty switches it off."
+        hint={words.callWordHint}
       />
     </section>
   );
