@@ -2,9 +2,10 @@
 import type { DBSchema, IDBPDatabase, IDBPTransaction, StoreNames } from "idb";
 import type { Device } from "./device.ts";
 import type { LogEvent } from "./event.ts";
-import type { DamagedRecord } from "./store.ts";
+import { sessionIds } from "./idb-spans.ts";
+import type { DamagedRecord, DigestRecord } from "./store.ts";
 
-export const SCHEMA_VERSION = 2;
+export const SCHEMA_VERSION = 3;
 
 /** The one key of the `device` store. */
 export const THIS_DEVICE = "this";
@@ -17,6 +18,10 @@ export interface LogSchema extends DBSchema {
   };
   device: { key: typeof THIS_DEVICE; value: Device };
   damaged: { key: number; value: DamagedRecord };
+  /** One for each session that has events. */
+  digests: { key: string; value: DigestRecord };
+  /** Sessions that were taken out here. */
+  removed: { key: string; value: { session: string } };
 }
 
 export type LogDatabase = IDBPDatabase<LogSchema>;
@@ -24,7 +29,7 @@ export type LogDatabase = IDBPDatabase<LogSchema>;
 type Upgrade = IDBPTransaction<LogSchema, StoreNames<LogSchema>[], "versionchange">;
 
 /** Brings a database of any earlier version up to this one; 0 is none at all. */
-export function upgrade(db: LogDatabase, from: number, tx: Upgrade): void {
+export async function upgrade(db: LogDatabase, from: number, tx: Upgrade): Promise<void> {
   if (from < 1) {
     const events = db.createObjectStore("events", { keyPath: "id" });
     events.createIndex("session", "session");
@@ -33,4 +38,11 @@ export function upgrade(db: LogDatabase, from: number, tx: Upgrade): void {
   }
   // Version 1 had to read every event of every session to tell when each took place.
   if (from < 2) tx.objectStore("events").createIndex("times", ["session", "at"]);
+  // Version 2 had nothing by which to find a session but its events.
+  if (from < 3) {
+    db.createObjectStore("removed", { keyPath: "session" });
+    const digests = db.createObjectStore("digests", { keyPath: "session" });
+    const ids = from === 0 ? [] : await sessionIds(tx.objectStore("events").index("times"));
+    await Promise.all(ids.map((session) => digests.put({ session })));
+  }
 }

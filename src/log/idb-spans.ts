@@ -1,5 +1,9 @@
-import type { LogDatabase } from "./idb-schema.ts";
+import type { IDBPIndex, StoreNames } from "idb";
+import type { LogDatabase, LogSchema } from "./idb-schema.ts";
 import type { SessionSpan } from "./store.ts";
+
+/** The events by session and time, in whatever transaction. */
+type Times = IDBPIndex<LogSchema, StoreNames<LogSchema>[], "events", "times", IDBTransactionMode>;
 
 /** When each session took place, from the index alone: two hops a session, the newest first. */
 export async function spans(db: LogDatabase): Promise<SessionSpan[]> {
@@ -14,6 +18,18 @@ export async function spans(db: LogDatabase): Promise<SessionSpan[]> {
     first = await first.continue(key(`${id}\u0000`));
   }
   return found.sort((a, b) => b.firstAt - a.firstAt);
+}
+
+/** The sessions that have events, one hop each. */
+export async function sessionIds(times: Times): Promise<string[]> {
+  const ids: string[] = [];
+  let next = await times.openKeyCursor(namedByText());
+  while (next) {
+    const [id] = next.key;
+    ids.push(id);
+    next = await next.continue(key(`${id}\u0000`));
+  }
+  return ids;
 }
 
 /** Keys of damaged records may hold anything; between all text and all bytes lies what is text. */

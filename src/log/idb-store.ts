@@ -3,10 +3,20 @@ import { newDevice, stampNext } from "./device.ts";
 import type { EventDraft, LogEvent } from "./event.ts";
 import { Connection } from "./idb-connection.ts";
 import { sound } from "./idb-damage.ts";
+import { keepDigest, markStale } from "./idb-digests.ts";
+import { bringBack, readmit, remove } from "./idb-removals.ts";
 import { THIS_DEVICE } from "./idb-schema.ts";
 import { spans } from "./idb-spans.ts";
 import { write } from "./idb-write.ts";
-import type { DamagedRecord, EventListener, LogStore, SessionSpan } from "./store.ts";
+import type {
+  DamagedRecord,
+  DigestRecord,
+  EventListener,
+  LogStore,
+  RemovalListener,
+  RemovedSession,
+  SessionSpan,
+} from "./store.ts";
 import { TabChannel } from "./tab-channel.ts";
 
 /** The log in IndexedDB. Any number of tabs may write: the browser lets one transaction in at a time. */
@@ -15,17 +25,22 @@ export class IdbStore implements LogStore {
   readonly #connection: Connection;
   readonly #tabs: TabChannel;
   readonly #listeners = new Set<EventListener>();
+  readonly #removalListeners = new Set<RemovalListener>();
 
   /** @param name the database's name, the same in all tabs */
   constructor(name: string, clock: SteadyClock) {
     this.#clock = clock;
     this.#connection = new Connection(name);
-    this.#tabs = new TabChannel(name, (events) => this.#tell(events));
+    this.#tabs = new TabChannel(
+      name,
+      (events) => this.#tell(events),
+      (session) => this.#tellRemoved(session),
+    );
   }
 
   async append(drafts: readonly EventDraft[]): Promise<LogEvent[]> {
     const { events, fresh } = await this.#connection.run((db) =>
-      write(db, ["events", "device"], async (tx) => {
+      write(db, ["events", "device", "digests"], async (tx) => {
         const stored = tx.objectStore("events");
         let device = (await tx.objectStore("device").get(THIS_DEVICE)) ?? newDevice();
         const events: LogEvent[] = [];
@@ -43,6 +58,7 @@ export class IdbStore implements LogStore {
           fresh.push(next.event);
         }
         await tx.objectStore("device").put(device, THIS_DEVICE);
+        await markStale(tx.objectStore("digests"), fresh);
         return { events, fresh };
       }),
     );
@@ -52,14 +68,17 @@ export class IdbStore implements LogStore {
 
   async put(events: readonly LogEvent[]): Promise<LogEvent[]> {
     const fresh = await this.#connection.run((db) =>
-      write(db, ["events"], async (tx) => {
+      write(db, ["events", "digests", "removed"], async (tx) => {
         const stored = tx.objectStore("events");
+        const removed = new Set(await tx.objectStore("removed").getAllKeys());
         const fresh: LogEvent[] = [];
         for (const event of events) {
+          if (removed.has(event.session)) continue;
           if ((await stored.getKey(event.id)) !== undefined) continue;
           await stored.add(event);
           fresh.push(event);
         }
+        await markStale(tx.objectStore("digests"), fresh);
         return fresh;
       }),
     );
@@ -85,6 +104,39 @@ export class IdbStore implements LogStore {
     return this.#connection.run((db) => db.getAll("damaged"));
   }
 
+  digests(): Promise<DigestRecord[]> {
+    return this.#connection.run((db) => db.getAll("digests"));
+  }
+
+  keepDigest(session: string, events: number, digest: unknown): Promise<boolean> {
+    return this.#connection.run((db) => keepDigest(db, session, events, digest));
+  }
+
+  async remove(session: string): Promise<RemovedSession> {
+    const removed = await this.#connection.run((db) => remove(db, session));
+    this.#tabs.sendRemoved(session);
+    this.#tellRemoved(session);
+    return removed;
+  }
+
+  async bringBack(removed: RemovedSession): Promise<void> {
+    await this.#connection.run((db) => bringBack(db, removed));
+    this.#announce(await this.session(removed.session));
+  }
+
+  removals(): Promise<string[]> {
+    return this.#connection.run((db) => db.getAllKeys("removed"));
+  }
+
+  readmit(sessions: readonly string[]): Promise<void> {
+    return this.#connection.run((db) => readmit(db, sessions));
+  }
+
+  subscribeRemovals(listener: RemovalListener): () => void {
+    this.#removalListeners.add(listener);
+    return () => this.#removalListeners.delete(listener);
+  }
+
   subscribe(listener: EventListener): () => void {
     this.#listeners.add(listener);
     return () => this.#listeners.delete(listener);
@@ -102,6 +154,7 @@ export class IdbStore implements LogStore {
     this.#connection.close();
     this.#tabs.close();
     this.#listeners.clear();
+    this.#removalListeners.clear();
   }
 
   #announce(fresh: readonly LogEvent[]): void {
@@ -112,5 +165,9 @@ export class IdbStore implements LogStore {
 
   #tell(events: readonly LogEvent[]): void {
     for (const listener of this.#listeners) listener(events);
+  }
+
+  #tellRemoved(session: string): void {
+    for (const listener of this.#removalListeners) listener(session);
   }
 }

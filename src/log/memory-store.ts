@@ -1,7 +1,14 @@
 import type { SteadyClock } from "./clock.ts";
 import { newDevice, stampNext } from "./device.ts";
 import type { EventDraft, LogEvent } from "./event.ts";
-import type { EventListener, LogStore, SessionSpan } from "./store.ts";
+import type {
+  DigestRecord,
+  EventListener,
+  LogStore,
+  RemovalListener,
+  RemovedSession,
+  SessionSpan,
+} from "./store.ts";
 import { StoreTrouble } from "./trouble.ts";
 
 /** A store that lasts as long as the page: for tests, and where the browser stores nothing. */
@@ -9,6 +16,9 @@ export class MemoryStore implements LogStore {
   readonly #clock: SteadyClock;
   readonly #events = new Map<string, LogEvent>();
   readonly #listeners = new Set<EventListener>();
+  readonly #removalListeners = new Set<RemovalListener>();
+  readonly #digests = new Map<string, DigestRecord>();
+  readonly #removed = new Set<string>();
   #device = newDevice();
   #isClosed = false;
 
@@ -28,7 +38,7 @@ export class MemoryStore implements LogStore {
       fresh.push(event);
       return event;
     });
-    this.#tell(fresh);
+    this.#written(fresh);
     return events;
   }
 
@@ -36,11 +46,11 @@ export class MemoryStore implements LogStore {
     this.#checkOpen();
     const fresh: LogEvent[] = [];
     for (const event of events) {
-      if (this.#events.has(event.id)) continue;
+      if (this.#removed.has(event.session) || this.#events.has(event.id)) continue;
       this.#events.set(event.id, event);
       fresh.push(event);
     }
-    this.#tell(fresh);
+    this.#written(fresh);
     return fresh;
   }
 
@@ -68,6 +78,46 @@ export class MemoryStore implements LogStore {
     return [];
   }
 
+  async digests(): Promise<DigestRecord[]> {
+    this.#checkOpen();
+    return [...this.#digests.values()];
+  }
+
+  async keepDigest(session: string, events: number, digest: unknown): Promise<boolean> {
+    const isWhole = (await this.session(session)).length === events;
+    if (isWhole) this.#digests.set(session, { session, digest });
+    return isWhole;
+  }
+
+  async remove(session: string): Promise<RemovedSession> {
+    const events = await this.session(session);
+    for (const { id } of events) this.#events.delete(id);
+    this.#digests.delete(session);
+    this.#removed.add(session);
+    for (const listener of this.#removalListeners) listener(session);
+    return { session, events, damaged: [] };
+  }
+
+  async bringBack({ session, events }: RemovedSession): Promise<void> {
+    await this.readmit([session]);
+    await this.put(events);
+  }
+
+  async removals(): Promise<string[]> {
+    this.#checkOpen();
+    return [...this.#removed];
+  }
+
+  async readmit(sessions: readonly string[]): Promise<void> {
+    this.#checkOpen();
+    for (const session of sessions) this.#removed.delete(session);
+  }
+
+  subscribeRemovals(listener: RemovalListener): () => void {
+    this.#removalListeners.add(listener);
+    return () => this.#removalListeners.delete(listener);
+  }
+
   subscribe(listener: EventListener): () => void {
     this.#listeners.add(listener);
     return () => this.#listeners.delete(listener);
@@ -80,13 +130,15 @@ export class MemoryStore implements LogStore {
   close(): void {
     this.#isClosed = true;
     this.#listeners.clear();
+    this.#removalListeners.clear();
   }
 
   #checkOpen(): void {
     if (this.#isClosed) throw new StoreTrouble("closed");
   }
 
-  #tell(fresh: readonly LogEvent[]): void {
+  #written(fresh: readonly LogEvent[]): void {
+    for (const { session } of fresh) this.#digests.set(session, { session });
     if (fresh.length > 0) for (const listener of this.#listeners) listener(fresh);
   }
 }

@@ -15,10 +15,54 @@ export interface DamagedRecord {
   fault: string;
 }
 
+/** What is kept of a session beside its events; without a digest where something was written since. */
+export interface DigestRecord {
+  session: string;
+  /** Whatever was made of the events; whoever made it knows how to read it. */
+  digest?: unknown;
+}
+
+/** A session that was taken out, with all that brings it back. */
+export interface RemovedSession {
+  session: string;
+  /** As they were stored, sound or not. */
+  events: readonly LogEvent[];
+  damaged: readonly DamagedRecord[];
+}
+
 export type EventListener = (events: readonly LogEvent[]) => void;
+export type RemovalListener = (session: string) => void;
+
+/** What can be made of a session's events again at any time, kept so that it need not be. */
+export interface DigestStore {
+  /** One record for each session that has events, in no promised order. */
+  digests(): Promise<DigestRecord[]>;
+  /**
+   * Keeps a digest, if the session still has as many events as it was made from.
+   * @returns whether it is kept
+   */
+  keepDigest(session: string, events: number, digest: unknown): Promise<boolean>;
+}
+
+/** Taking a session out for good. */
+export interface RemovalStore {
+  /**
+   * Takes a session out with all that is kept of it, here and in other tabs. From then on `put`
+   * passes its events over.
+   */
+  remove(session: string): Promise<RemovedSession>;
+  /** Puts a session back as it was. */
+  bringBack(removed: RemovedSession): Promise<void>;
+  /** The sessions that were taken out here, and have not come back. */
+  removals(): Promise<string[]>;
+  /** Lets `put` take these sessions in again. */
+  readmit(sessions: readonly string[]): Promise<void>;
+  /** Tells of sessions taken out, here and in other tabs. Returns the way to stop it. */
+  subscribeRemovals(listener: RemovalListener): () => void;
+}
 
 /** Every promise may fail with a StoreTrouble, and with nothing else. */
-export interface LogStore {
+export interface LogStore extends DigestStore, RemovalStore {
   /**
    * Numbers and stores what one utterance said, all of it or nothing, and resolves once that is on
    * disk. A draft whose id is stored already is not stored again.
@@ -26,7 +70,8 @@ export interface LogStore {
    */
   append(drafts: readonly EventDraft[]): Promise<LogEvent[]>;
   /**
-   * Stores finished events, all or nothing; one whose id is there already stays as it is.
+   * Stores finished events, all or nothing; one whose id is there already stays as it is, and one
+   * of a session that was taken out stays out.
    * @returns those that were new
    */
   put(events: readonly LogEvent[]): Promise<LogEvent[]>;

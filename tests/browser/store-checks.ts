@@ -3,6 +3,7 @@ import { SteadyClock } from "../../src/log/clock.ts";
 import { IdbStore } from "../../src/log/idb-store.ts";
 import { assertEqual, assertTrouble, draft, event } from "../log/store-contract.ts";
 import { makeV1, openRaw, V1_DEVICE, V1_EVENTS } from "./store-v1.ts";
+import { makeV2 } from "./store-v2.ts";
 
 export interface IdbCheck {
   name: string;
@@ -130,6 +131,53 @@ export const IDB_CHECKS: readonly IdbCheck[] = [
       assertEqual(noTime?.fault.startsWith("at: "), true, "fault");
       await store.everything();
       assertEqual((await store.damaged()).length, 5, "damaged after reading again");
+    },
+  },
+  {
+    name: "opens a log of version 2 and finds every session in it",
+    async run(database) {
+      const odd = [
+        { id: "broken", session: "monday" },
+        { ...event("odd", "s", 3), session: 7 },
+      ];
+      await makeV2(database, odd);
+      const store = open(database);
+      const found = (await store.digests()).map(({ session }) => session).sort();
+      assertEqual(found, ["saturday", "sunday"], "sessions");
+      assertEqual((await store.session("saturday")).length, 2, "events");
+      const [next] = await store.append([draft()]);
+      assertEqual([next?.device, next?.seq], [V1_DEVICE.id, V1_DEVICE.seq + 1], "next number");
+      assertEqual((await store.removals()).length, 0, "removals");
+    },
+  },
+  {
+    name: "takes out and brings back what was damaged along with its session",
+    async run(database) {
+      const store = open(database);
+      await store.put([event("a", "s", 1), event("b", "other", 2)]);
+      await plant(database, { ...event("no time", "s", 1), at: "noon" });
+      await store.everything();
+      assertEqual((await store.damaged()).length, 1, "damaged");
+      const removed = await store.remove("s");
+      assertEqual((await store.damaged()).length, 0, "damaged afterwards");
+      assertEqual(
+        (await store.everything()).map(({ id }) => id),
+        ["b"],
+        "events afterwards",
+      );
+      await store.bringBack(removed);
+      assertEqual((await store.damaged()).length, 1, "damaged again");
+    },
+  },
+  {
+    name: "tells other tabs of a session taken out",
+    async run(database) {
+      const [here, there] = [open(database), open(database)];
+      await here.put([event("a", "s", 1)]);
+      const told = new Promise<string>((resolve) => there.subscribeRemovals(resolve));
+      await here.remove("s");
+      assertEqual(await told, "s", "told");
+      assertEqual(await there.session("s"), [], "events");
     },
   },
   {

@@ -41,7 +41,7 @@ export async function makeV1(name: string, extra: readonly unknown[] = []): Prom
 export const openRaw = (name: string, version?: number): Promise<IDBDatabase> =>
   finished(indexedDB.open(name, version));
 
-function finished<T>(request: IDBRequest<T>): Promise<T> {
+export function finished<T>(request: IDBRequest<T>): Promise<T> {
   return new Promise((resolve, reject) => {
     request.onsuccess = () => resolve(request.result);
     request.onerror = () => reject(request.error);

@@ -163,6 +163,60 @@ export const STORE_CONTRACT: readonly StoreCheck[] = [
     },
   },
   {
+    name: "keeps a digest until something is written, and none of fewer events than there are",
+    async run(store) {
+      await store.put([event("a", "s", 1), event("b", "other", 2)]);
+      const bySession = async () =>
+        (await store.digests()).sort((a, b) => a.session.localeCompare(b.session));
+      assertEqual(await bySession(), [{ session: "other" }, { session: "s" }], "at first");
+      assertEqual(await store.keepDigest("s", 1, { fish: 3 }), true, "kept");
+      assertEqual(
+        await bySession(),
+        [{ session: "other" }, { session: "s", digest: { fish: 3 } }],
+        "one kept",
+      );
+      await store.append([draft("s")]);
+      assertEqual(await bySession(), [{ session: "other" }, { session: "s" }], "after writing");
+      assertEqual(await store.keepDigest("s", 1, { fish: 3 }), false, "made from too few");
+      assertEqual(await store.keepDigest("gone", 1, {}), false, "of no session");
+      assertEqual(await bySession(), [{ session: "other" }, { session: "s" }], "in the end");
+    },
+  },
+  {
+    name: "takes a session out for good, tells of it, and can bring it back",
+    async run(store) {
+      const [a, b, c] = [event("a", "s", 1), event("b", "s", 2), event("c", "other", 3)];
+      await store.put([a, b, c]);
+      const told: string[] = [];
+      const stop = store.subscribeRemovals((session) => told.push(session));
+      const removed = await store.remove("s");
+      assertEqual(told, ["s"], "told");
+      assertEqual(ids(await store.everything()), ["c"], "events");
+      assertEqual(await store.digests(), [{ session: "other" }], "digests");
+      assertEqual(await store.removals(), ["s"], "removals");
+      assertEqual(await store.put([a, b]), [], "merged again");
+      const back: string[][] = [];
+      store.subscribe((events) => back.push(ids(events)));
+      await store.bringBack(removed);
+      assertEqual(ids(await store.session("s")), ["a", "b"], "brought back");
+      assertEqual(back, [["a", "b"]], "told of what came back");
+      assertEqual(await store.removals(), [], "removals in the end");
+      stop();
+      await store.remove("s");
+      assertEqual(told, ["s"], "told no more");
+    },
+  },
+  {
+    name: "takes a session in again once it is let",
+    async run(store) {
+      const a = event("a", "s", 1);
+      await store.put([a]);
+      await store.remove("s");
+      await store.readmit(["s", "unknown"]);
+      assertEqual(ids(await store.put([a])), ["a"], "events");
+    },
+  },
+  {
     name: "says that it is closed, and tells nobody any more",
     async run(store) {
       store.close();
@@ -172,6 +226,10 @@ export const STORE_CONTRACT: readonly StoreCheck[] = [
       await assertTrouble(store.sessions(), "closed");
       await assertTrouble(store.everything(), "closed");
       await assertTrouble(store.damaged(), "closed");
+      await assertTrouble(store.digests(), "closed");
+      await assertTrouble(store.keepDigest("s", 0, {}), "closed");
+      await assertTrouble(store.remove("s"), "closed");
+      await assertTrouble(store.removals(), "closed");
     },
   },
 ];
