@@ -1,26 +1,36 @@
 /**
  * Keeps one recogniser hearing for hours. After every event it looks at how things stand and does
  * what follows from that (`#settle`), so that no order of events leaves it stuck. Never two
- * recognisers run at once: one must have ended before any is started.
+ * recognisers run at once: one must have ended, and delivered what it had, before any is started.
+ * What is said between the two, a fraction of a second, nobody hears: the microphone cannot be held
+ * by both.
  */
 
+import { ChangeOver } from "./change-over.ts";
 import { Alarm, type Clock, systemClock } from "./clock.ts";
 import type { ListenerEvents, ListenerState } from "./listener-state.ts";
 import { browserPage, type Page } from "./page.ts";
-import type { Recogniser, RecogniserEars, Trouble, Utterance } from "./recogniser.ts";
-import { type Choose, chooseFirstReady, Standing } from "./standing.ts";
+import type {
+  Recogniser,
+  RecogniserEars,
+  RecogniserKind,
+  Trouble,
+  Utterance,
+} from "./recogniser.ts";
+import { chooseFirstReady, Standing } from "./standing.ts";
 
 export const BETWEEN_STARTS_MS = 1_000;
 /** The voice goes on sounding for a while after its end has been reported. */
 export const ECHO_MS = 1_000;
 
 export interface ListenerOptions {
-  /** Most preferred first, one of a kind. */
+  /** One of a kind. */
   recognisers: readonly Recogniser[];
   events: ListenerEvents;
+  /** Those that may hear as things stand, most preferred first; all, in their order, when absent. */
+  rank?: () => readonly RecogniserKind[];
   clock?: Clock;
   page?: Page;
-  choose?: Choose;
 }
 
 interface Run {
@@ -35,13 +45,13 @@ export class Listener {
   readonly #events: ListenerEvents;
   readonly #clock: Clock;
   readonly #page: Page;
-  readonly #choose: Choose;
+  readonly #rank: () => readonly RecogniserKind[];
   readonly #alarm: Alarm;
+  readonly #changeOver = new ChangeOver();
   #state: ListenerState = { is: "off" };
   #unwatch: (() => void) | undefined;
   #phrases: readonly string[] = [];
   #run: Run | undefined;
-  #startedAt = Number.NEGATIVE_INFINITY;
   #speaking = false;
   #heldAt = 0;
   #echoUntil = Number.NEGATIVE_INFINITY;
@@ -51,7 +61,8 @@ export class Listener {
     this.#events = options.events;
     this.#clock = options.clock ?? systemClock;
     this.#page = options.page ?? browserPage;
-    this.#choose = options.choose ?? chooseFirstReady;
+    const kinds = options.recognisers.map(({ kind }) => kind);
+    this.#rank = options.rank ?? (() => kinds);
     this.#alarm = new Alarm(this.#clock);
   }
 
@@ -65,6 +76,7 @@ export class Listener {
     this.#unwatch ??= this.#page.watch({
       onVisibility: () => this.#visibilityChanged(),
       onOnline: () => this.#retryNow(),
+      onOffline: () => this.#settle(),
     });
     this.#settle();
   }
@@ -95,6 +107,17 @@ export class Listener {
     this.#phrases = phrases;
   }
 
+  /** The angler chose other ears, or others can be had now: earlier refusals no longer count. */
+  reconsider(): void {
+    for (const standing of this.#standings) standing.forgive();
+    this.#changeOver.hurry();
+    this.#settle();
+  }
+
+  get #ranked(): Standing[] {
+    return this.#rank().flatMap((kind) => this.#standings.filter((one) => one.kind === kind));
+  }
+
   get #wanted(): boolean {
     return this.#unwatch !== undefined;
   }
@@ -111,7 +134,6 @@ export class Listener {
 
   #retryNow(): void {
     for (const standing of this.#standings) standing.retryNow();
-    this.#preferBetter();
     this.#settle();
   }
 
@@ -125,18 +147,19 @@ export class Listener {
     } else if (this.#run) {
       const { stopping, listened, standing } = this.#run;
       this.#show({ is: listened && !stopping ? "listening" : "starting", kind: standing.kind });
+      this.#makeWay(this.#run);
     } else {
       this.#startNext();
     }
   }
 
   #startNext(): void {
-    const next = this.#choose(this.#standings, this.#clock.elapsed());
+    const next = chooseFirstReady(this.#ranked, this.#clock.elapsed());
     if (!next) {
       this.#show(this.#impasse());
       return;
     }
-    const startAt = Math.max(next.readyAt, this.#startedAt + BETWEEN_STARTS_MS);
+    const startAt = Math.max(next.readyAt, next.startedAt + BETWEEN_STARTS_MS);
     const wait = startAt - this.#clock.elapsed();
     if (wait <= 0) {
       this.#begin(next);
@@ -156,10 +179,12 @@ export class Listener {
   #begin(standing: Standing): void {
     const run = { standing, listened: false, trouble: undefined, stopping: false };
     this.#run = run;
-    this.#startedAt = this.#clock.elapsed();
+    standing.startedAt = this.#clock.elapsed();
+    this.#changeOver.began(standing.kind, standing.startedAt);
     this.#show({ is: "starting", kind: standing.kind });
     standing.recogniser.expect(this.#phrases);
     standing.recogniser.start(this.#earsOf(run));
+    if (this.#run === run) this.#makeWay(run);
   }
 
   #earsOf(run: Run): RecogniserEars {
@@ -170,6 +195,7 @@ export class Listener {
         this.#settle();
       },
       onInterim: (text) => {
+        this.#changeOver.words(this.#clock.elapsed());
         if (this.#wanted && !this.#heldBecause) this.#events.onInterim(text);
       },
       onUtterance: (utterance) => this.#heard(run, utterance),
@@ -183,8 +209,9 @@ export class Listener {
 
   #heard(run: Run, utterance: Utterance): void {
     run.standing.heard();
+    this.#changeOver.delivered();
     if (!this.#isEcho(utterance)) this.#events.onUtterance(utterance);
-    this.#preferBetter();
+    this.#settle();
   }
 
   /** Words begun before the device spoke are the angler's, even if they come out only now. */
@@ -194,21 +221,33 @@ export class Listener {
 
   #ended(run: Run): void {
     const elapsed = this.#clock.elapsed();
-    const hasStandIn = this.#standings.some(
+    const hasStandIn = this.#ranked.some(
       (other) => other !== run.standing && !other.refusal && other.readyAt <= elapsed,
     );
     // A run that was told to stop before it heard has not failed.
     const listened = run.listened || run.stopping;
     run.standing.ended({ trouble: run.trouble, listened }, elapsed, hasStandIn);
     this.#run = undefined;
+    this.#changeOver.delivered();
     this.#settle();
   }
 
-  /** Between two utterances, makes way for a recogniser preferred to the one at work. */
-  #preferBetter(): void {
-    if (!this.#run) return;
-    const best = this.#choose(this.#standings, this.#clock.elapsed());
-    if (best && best !== this.#run.standing) this.#stopRun();
+  /** The run makes way for a better recogniser as soon as there is one and it does no harm. */
+  #makeWay({ standing, stopping }: Run): void {
+    if (stopping) return;
+    const elapsed = this.#clock.elapsed();
+    const ranked = this.#ranked;
+    const best = chooseFirstReady(ranked, elapsed);
+    if (best === standing) {
+      const better = ranked.slice(0, ranked.indexOf(standing)).filter(({ refusal }) => !refusal);
+      for (const { readyAt } of better) this.#wakeAt(readyAt);
+      return;
+    }
+    const from = ranked.includes(standing)
+      ? this.#changeOver.allowedFrom(this.#page.online)
+      : elapsed;
+    if (from > elapsed) this.#wakeAt(from);
+    else this.#stopRun();
   }
 
   #stopRun(): void {
@@ -218,9 +257,10 @@ export class Listener {
   }
 
   #impasse(): ListenerState {
-    const refused = this.#standings.find(({ refusal }) => refusal?.reason !== "unsupported");
+    const ranked = this.#ranked;
+    const refused = ranked.find(({ refusal }) => refusal && refusal.reason !== "unsupported");
     if (refused?.refusal) return { is: "refused", kind: refused.kind, trouble: refused.refusal };
-    const detail = this.#standings[0]?.refusal?.detail ?? "no recogniser on this device";
+    const detail = ranked[0]?.refusal?.detail ?? "no recogniser on this device";
     return { is: "unavailable", trouble: { reason: "unsupported", detail } };
   }
 

@@ -31,7 +31,9 @@ export type TroubleReason =
   | "busy"
   | "aborted"
   | "stalled"
-  | "unsupported";
+  | "unsupported"
+  /** The files of the ears inside the app are not on this device. */
+  | "not-kept";
 
 export interface Trouble {
   reason: TroubleReason;

@@ -5,8 +5,9 @@ import type { Recogniser, Trouble, TroubleReason } from "./recogniser.ts";
 
 /** A refusal may be a busy service speaking (Chrome on Android): it is asked once more after this. */
 export const RETRY_REFUSED_MS = 2_000;
-/** A recogniser whose place another has taken is left alone for this long. */
+/** A recogniser whose place another has taken is left alone for this long, and longer each time. */
 export const AWAY_MS = 300_000;
+export const LONGEST_AWAY_MS = 1_800_000;
 /** Being cut short is normal; cut short this often with nothing heard, something else wants the ears. */
 const ABORTS_BORNE = 3;
 
@@ -25,7 +26,10 @@ export class Standing {
   trouble: Trouble | undefined;
   /** On the clock's `elapsed` scale. */
   readyAt = Number.NEGATIVE_INFINITY;
+  /** The last start, on the same scale. */
+  startedAt = Number.NEGATIVE_INFINITY;
   readonly #backOff = new BackOff();
+  readonly #away = new BackOff(AWAY_MS, LONGEST_AWAY_MS);
   #refusedBefore = false;
   #aborts = 0;
 
@@ -40,6 +44,7 @@ export class Standing {
   /** Something was recognised, so all is well. */
   heard(): void {
     this.#backOff.reset();
+    this.#away.reset();
     this.#aborts = 0;
   }
 
@@ -68,9 +73,13 @@ export class Standing {
       this.refusal = trouble;
     } else if (this.#fails(reason, listened)) {
       this.trouble = trouble ?? { reason: "stalled", detail: "ended before it heard" };
-      const wait = reason === "not-allowed" ? RETRY_REFUSED_MS : this.#backOff.next();
-      this.readyAt = elapsed + (hasStandIn ? AWAY_MS : wait);
+      this.readyAt = elapsed + this.#wait(reason, hasStandIn);
     }
+  }
+
+  #wait(reason: TroubleReason | undefined, hasStandIn: boolean): number {
+    if (hasStandIn) return this.#away.next();
+    return reason === "not-allowed" ? RETRY_REFUSED_MS : this.#backOff.next();
   }
 
   #refuses(reason: TroubleReason): boolean {
@@ -89,14 +98,19 @@ export class Standing {
   }
 }
 
-const FINAL: ReadonlySet<TroubleReason> = new Set(["service-off", "language", "unsupported"]);
-
-/** Chooses which recogniser hears next. */
-export type Choose = (standings: readonly Standing[], elapsed: number) => Standing | undefined;
+const FINAL: ReadonlySet<TroubleReason> = new Set([
+  "service-off",
+  "language",
+  "unsupported",
+  "not-kept",
+]);
 
 /** The most preferred that is ready, else the one ready soonest, else none. */
-export const chooseFirstReady: Choose = (standings, elapsed) => {
-  const usable = standings.filter(({ refusal }) => !refusal);
+export function chooseFirstReady(
+  ranked: readonly Standing[],
+  elapsed: number,
+): Standing | undefined {
+  const usable = ranked.filter(({ refusal }) => !refusal);
   const soonest = [...usable].sort((a, b) => a.readyAt - b.readyAt)[0];
   return usable.find(({ readyAt }) => readyAt <= elapsed) ?? soonest;
-};
+}

@@ -50,6 +50,11 @@ const WORDS: Readonly<Record<TroubleReason, TroubleWords>> = {
     what: "This browser has no speech recognition.",
     remedy: "Type the same phrases into the field, or open the page in another browser.",
   },
+  "not-kept": {
+    what: "The ears inside the app are not on this phone yet.",
+    remedy:
+      "Fetch them in Set-up, under Listening, while there is a signal; until then, entries can be typed.",
+  },
 };
 
 export function troubleWords(reason: TroubleReason): TroubleWords {

@@ -64,6 +64,7 @@ export class FakeRecogniser implements Recogniser {
 
 export class FakePage implements Page {
   hidden = false;
+  online = true;
   readonly #watchers = new Set<PageEvents>();
 
   get watchers(): number {
@@ -80,7 +81,13 @@ export class FakePage implements Page {
     for (const events of this.#watchers) events.onVisibility();
   }
 
+  goOffline(): void {
+    this.online = false;
+    for (const events of this.#watchers) events.onOffline();
+  }
+
   goOnline(): void {
+    this.online = true;
     for (const events of this.#watchers) events.onOnline();
   }
 }

@@ -1,9 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { FIRST_WAIT_MS, LONGEST_WAIT_MS } from "../../src/speech/back-off.ts";
+import { PAUSE_MS, STAY_MS } from "../../src/speech/change-over.ts";
 import { BETWEEN_STARTS_MS, ECHO_MS, Listener } from "../../src/speech/listener.ts";
 import type { ListenerState } from "../../src/speech/listener-state.ts";
-import type { TroubleReason } from "../../src/speech/recogniser.ts";
-import { AWAY_MS, RETRY_REFUSED_MS } from "../../src/speech/standing.ts";
+import type { RecogniserKind, TroubleReason } from "../../src/speech/recogniser.ts";
+import { AWAY_MS, LONGEST_AWAY_MS, RETRY_REFUSED_MS } from "../../src/speech/standing.ts";
 import { FakeClock } from "./fake-clock.ts";
 import { FakePage, FakeRecogniser } from "./fake-recogniser.ts";
 
@@ -321,29 +322,93 @@ describe("with a second recogniser", () => {
     expect(listener.state).toEqual({ is: "listening", kind: "offline" });
   });
 
-  it("goes back after an utterance, once the first has been away long enough", () => {
+  it("takes what the first delivers before the second starts", () => {
+    const { web, offline, clock, heard } = pair();
+    web.endsOnStop = false;
+    web.listen();
+    clock.advance(5_000);
+    web.say("bite", clock.now());
+    web.ears?.onTrouble({ reason: "network", detail: "as told" });
+    web.say("fish two pounds", clock.now() - 900);
+    expect(offline.running).toBe(false);
+    web.end();
+    expect(offline.running).toBe(true);
+    offline.listen();
+    offline.say("feeding", clock.now());
+    expect(heard).toEqual(["bite", "fish two pounds", "feeding"]);
+  });
+
+  it("starts the second though the first has only just started", () => {
+    const { web, offline } = pair();
+    web.end("network");
+    expect(offline.running).toBe(true);
+  });
+
+  it("goes back between two utterances, once the first has been away long enough", () => {
     const { web, offline, clock } = pair();
     clock.advance(BETWEEN_STARTS_MS);
     web.end("network");
     offline.listen();
-    clock.advance(AWAY_MS - 1);
-    offline.say("bite", clock.now());
+    clock.advance(AWAY_MS - 500);
+    offline.ears?.onInterim("fish two");
+    clock.advance(PAUSE_MS - 1);
     expect([web.running, offline.running]).toEqual([false, true]);
-    clock.advance(1);
     offline.say("fish two pounds", clock.now());
     expect([web.running, offline.running]).toEqual([true, false]);
   });
 
-  it("goes back at once when the network comes back", () => {
+  it("goes back in a silence", () => {
+    const { web, offline, clock } = pair();
+    web.end("network");
+    offline.listen();
+    clock.advance(AWAY_MS - 1);
+    expect(web.running).toBe(false);
+    clock.advance(1);
+    expect(web.running).toBe(true);
+  });
+
+  it("goes back when the network comes back, but not before it has stayed a while", () => {
     const { web, offline, clock, page } = pair();
     offline.endsOnStop = false;
-    clock.advance(BETWEEN_STARTS_MS);
     web.end("network");
     clock.advance(BETWEEN_STARTS_MS);
     page.goOnline();
+    clock.advance(STAY_MS - BETWEEN_STARTS_MS - 1);
+    expect(offline.stops).toBe(0);
+    clock.advance(1);
+    expect(offline.stops).toBe(1);
     expect([web.running, offline.running]).toEqual([false, true]);
     offline.end();
     expect([web.running, offline.running]).toEqual([true, false]);
+  });
+
+  it("stays away longer each time it fails again with nothing heard in between", () => {
+    const { web, offline, clock } = pair();
+    web.end("network");
+    for (const away of [AWAY_MS, 2 * AWAY_MS, 4 * AWAY_MS]) {
+      clock.advance(away - 1);
+      expect(offline.running).toBe(true);
+      clock.advance(1);
+      expect(web.running).toBe(true);
+      web.listen();
+      web.end("network");
+    }
+    expect(4 * AWAY_MS).toBeLessThan(LONGEST_AWAY_MS);
+  });
+
+  it("is not tossed to and fro by a signal that comes and goes", () => {
+    const { web, offline, clock, page } = pair();
+    let changes = 0;
+    for (let second = 0; second < 3_600; second++) {
+      const before = web.running;
+      if (second % 20 === 0) page.goOffline();
+      if (second % 20 === 10) page.goOnline();
+      if (web.running && !page.online) web.end("network");
+      clock.advance(1_000);
+      if (before !== web.running) changes++;
+    }
+    expect(offline.starts).toBeGreaterThan(10);
+    expect(changes).toBeLessThanOrEqual(2 * 60);
   });
 
   it("keeps retrying the second while the first is away", () => {
@@ -366,5 +431,79 @@ describe("with a second recogniser", () => {
     expect(listener.state).toEqual({ is: "listening", kind: "offline" });
     offline.end("unsupported");
     expect(listener.state).toMatchObject({ is: "refused", kind: "web" });
+  });
+});
+
+describe("the order of the recognisers", () => {
+  function ranked(...first: RecogniserKind[]) {
+    const web = new FakeRecogniser("web");
+    const offline = new FakeRecogniser("offline");
+    const order = { now: first };
+    const clock = new FakeClock();
+    const page = new FakePage();
+    const heard: string[] = [];
+    const listener = new Listener({
+      recognisers: [web, offline],
+      rank: () => order.now,
+      clock,
+      page,
+      events: {
+        onState: () => {},
+        onInterim: () => {},
+        onUtterance: ({ alternatives }) => heard.push(alternatives[0]?.text ?? ""),
+        onTrouble: () => {},
+      },
+    });
+    listener.start();
+    return { web, offline, order, clock, page, listener, heard };
+  }
+
+  it("leaves out one that may not hear, though the other fails", () => {
+    const { web, offline, clock } = ranked("web");
+    web.end("network");
+    clock.advance(FIRST_WAIT_MS);
+    expect([web.starts, offline.starts]).toEqual([2, 0]);
+  });
+
+  it("changes at once when the angler chooses, and what was said so far is delivered", () => {
+    const { web, offline, order, clock, listener, heard } = ranked("web");
+    web.endsOnStop = false;
+    web.listen();
+    web.ears?.onInterim("skimmer ten");
+    order.now = ["offline"];
+    listener.reconsider();
+    web.say("skimmer ten ounces", clock.now());
+    web.end();
+    expect([web.running, offline.running, heard]).toEqual([false, true, ["skimmer ten ounces"]]);
+  });
+
+  it("changes when the network is gone, though nothing has failed yet, between utterances", () => {
+    const { web, offline, order, clock, page } = ranked("web", "offline");
+    web.listen();
+    web.ears?.onInterim("skimmer ten");
+    order.now = ["offline", "web"];
+    page.goOffline();
+    expect(web.running).toBe(true);
+    clock.advance(PAUSE_MS);
+    expect([web.running, offline.running]).toEqual([false, true]);
+  });
+
+  it("tries one again that was refused, once it can be had", () => {
+    const { offline, order, clock, listener } = ranked("offline");
+    offline.end("not-kept");
+    expect(listener.state).toMatchObject({ is: "refused", trouble: { reason: "not-kept" } });
+    order.now = ["offline"];
+    clock.advance(BETWEEN_STARTS_MS);
+    listener.reconsider();
+    expect(offline.running).toBe(true);
+  });
+
+  it("does not start anything where listening is not wanted", () => {
+    const { web, offline, order, listener } = ranked("web");
+    listener.stop();
+    order.now = ["offline"];
+    listener.reconsider();
+    expect([web.running, offline.running]).toEqual([false, false]);
+    expect(listener.state).toEqual({ is: "off" });
   });
 });
