@@ -8,6 +8,7 @@ import { Shell } from "./screens/shell.tsx";
 import type { Attendant } from "./scribe/attendant.ts";
 import { byHand } from "./scribe/by-hand.ts";
 import { Desks } from "./scribe/desks.ts";
+import { makeHome } from "./scribe/home.ts";
 import { NewVersion } from "./scribe/new-version.ts";
 import type { Hearing, LastHeard } from "./scribe/news.ts";
 import { readSettings } from "./scribe/settings.ts";
@@ -54,6 +55,16 @@ function makeApp(): App {
     return attending;
   };
 
+  const home = makeHome({ small, desks, attend });
+  // What was heard at one desk says nothing of another.
+  effect(() => {
+    desk.value;
+    lastHeard.value = nudge.value = undefined;
+  });
+  effect(() => {
+    if (desk.value === desks.own && isRunning.value) void home.askToKeep();
+  });
+
   const wakeLock = new ScreenWakeLock({
     wakeLock: navigator.wakeLock,
     onState: (state) => {
@@ -91,7 +102,7 @@ function makeApp(): App {
     ...byHand(() => desk.value.notebook.value),
 
     async startListening() {
-      void desks.own.store.persist();
+      void home.askToKeep();
       await (await attend()).ears.start();
     },
     stopListening: () => attendant.value?.ears.stop(),
@@ -120,6 +131,7 @@ function makeApp(): App {
       const { importLog } = await import("./log/transfer.ts");
       return importLog(desks.own.store, text);
     },
+    home,
     takeUpdate: () => version.take(),
   };
 }

@@ -9,6 +9,7 @@ import type { Entry, Session } from "../log/session.ts";
 import type { SessionSpan } from "../log/store.ts";
 import type { Hearing, Keeping, LastHeard, PossibleReading } from "../scribe/news.ts";
 import type { Settings } from "../scribe/settings.ts";
+import type { Home } from "./app/home.ts";
 
 export type { Hearing, Keeping, LastHeard, PossibleReading, Settings };
 
@@ -30,6 +31,9 @@ export interface App {
   sample: ReadonlySignal<{ done: number; of: number } | undefined>;
   /** A new version waits; it is taken only when no session runs. */
   updateWaiting: ReadonlySignal<boolean>;
+
+  /** The phone that the app lives on. */
+  home: Home;
 
   startListening(): void;
   stopListening(): void;

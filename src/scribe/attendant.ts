@@ -76,6 +76,12 @@ export class Attendant {
     return this.#show(this.#scribe.value.type(text));
   }
 
+  /** Lets the voice be heard, at every level of talking back; to be called within a gesture. */
+  say(words: string): void {
+    this.ears.unlock();
+    this.ears.tell({ outcome: "logged", short: words, full: words, asked: true });
+  }
+
   takeBack(): Promise<void> {
     return this.#show(this.#scribe.value.takeBack());
   }

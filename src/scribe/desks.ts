@@ -13,7 +13,7 @@ export interface Played {
   of: number;
 }
 
-/** The angler's own desk, and in its place while the sample is looked at, one that keeps nothing. */
+/** The angler's own desk, and in its place for the sample or first steps, one that keeps nothing. */
 export class Desks {
   readonly own: Desk;
   readonly current: ReadonlySignal<Desk>;
@@ -73,6 +73,14 @@ export class Desks {
     };
     const notebook = desk.notebook.value;
     await playSample({ clock: paced, speed, notebook, hear, onProgress }, stop);
+  }
+
+  /** Opens a desk that keeps nothing, to try phrases at; left like the sample. */
+  practise(): void {
+    this.stopSample();
+    const clock = new SteadyClock();
+    const store = new MemoryStore(clock);
+    this.#current.value = new Desk({ store, clock, now: Date.now, id: newId() });
   }
 
   stopSample(): void {

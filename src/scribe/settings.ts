@@ -8,6 +8,10 @@ const settingsSchema = v.object({
   talkback: v.picklist(["tones", "short", "full"]),
   /** With a call word, only what starts with it counts. */
   callWord: v.optional(v.pipe(v.string(), v.minLength(1), v.maxLength(40))),
+  /** The hand that touches the phone: what is touched most lies on its side. */
+  hand: v.optional(v.picklist(["right", "left"]), "right"),
+  /** Light colours are the easier ones to read in the sun, whatever the rest of the phone does. */
+  lights: v.optional(v.picklist(["system", "light", "dark"]), "system"),
   warnings: v.optional(warningsSchema, ALL_WARNINGS),
 });
 
@@ -18,6 +22,8 @@ export const DEFAULT_SETTINGS: Settings = {
   length: "cm",
   talkback: "short",
   callWord: undefined,
+  hand: "right",
+  lights: "system",
   warnings: ALL_WARNINGS,
 };
 

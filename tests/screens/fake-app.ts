@@ -4,6 +4,7 @@ import { SteadyClock } from "../../src/log/clock.ts";
 import { Keeper } from "../../src/log/keeper.ts";
 import { MemoryStore } from "../../src/log/memory-store.ts";
 import type { Session } from "../../src/log/session.ts";
+import type { HomeScreenState, StorageState } from "../../src/screens/app/home.ts";
 import type { App, Hearing, Keeping, LastHeard, Settings } from "../../src/screens/app.ts";
 import { byHand } from "../../src/scribe/by-hand.ts";
 import { Notebook } from "../../src/scribe/notebook.ts";
@@ -31,6 +32,9 @@ export interface FakeApp extends App {
     updateWaiting: Signal<boolean>;
     sample: Signal<{ done: number; of: number } | undefined>;
     now: Signal<number>;
+    storage: Signal<StorageState>;
+    homeScreen: Signal<HomeScreenState>;
+    isNew: Signal<boolean>;
   };
 }
 
@@ -52,6 +56,8 @@ export async function fakeApp(lines: readonly Line[] = []): Promise<FakeApp> {
   const lastHeard = signal<LastHeard>();
   const sample = signal<{ done: number; of: number }>();
   const [isAwake, updateWaiting] = [signal(true), signal(false)];
+  const storage = signal<StorageState>("unknown");
+  const [homeScreen, isNew] = [signal<HomeScreenState>("by-menu"), signal(false)];
   const scribe = new Scribe({
     notebook,
     trouble: () => undefined,
@@ -78,6 +84,16 @@ export async function fakeApp(lines: readonly Line[] = []): Promise<FakeApp> {
     canUndo: computed(() => session.value.corrections.length > 0),
     canRedo: computed(() => session.value.undone.length > 0),
     ...byHand(() => notebook),
+    home: {
+      storage,
+      askToKeep: async () => void asked.push("ask to keep"),
+      homeScreen,
+      putOnHomeScreen: async () => void asked.push("put on the home screen"),
+      isNew,
+      practise: ask("practise"),
+      stopPractising: ask("stop practising"),
+      tryVoice: async (words) => asked.push(`say: ${words}`) > 0,
+    },
     startListening: ask("start listening"),
     stopListening: ask("stop listening"),
     async type(phrase) {
@@ -105,6 +121,6 @@ export async function fakeApp(lines: readonly Line[] = []): Promise<FakeApp> {
       return { added: 3 };
     },
     takeUpdate: ask("take the update"),
-    plays: { hearing, keeping, interim, updateWaiting, sample, now },
+    plays: { storage, homeScreen, isNew, hearing, keeping, interim, updateWaiting, sample, now },
   };
 }
