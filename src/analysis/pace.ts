@@ -3,12 +3,12 @@ import type { Session } from "../log/session.ts";
 import { fishedStretches, lengthOf } from "./effort/stretches.ts";
 import { type Estimate, FEWEST_EVENTS } from "./estimate.ts";
 import { countMoments } from "./rates/gamma-poisson.ts";
+import { Running } from "./running.ts";
 import { MS_PER_HOUR } from "./units.ts";
 import type { Bias } from "./weights/bias.ts";
-import { fillWeights } from "./weights/fill.ts";
-import { type Load, loadsOf } from "./weights/loads.ts";
+import type { Load } from "./weights/loads.ts";
 import { chanceMassAbove, massEstimate, massOf } from "./weights/total.ts";
-import { type Typical, typicalFish } from "./weights/typical.ts";
+import type { Typical } from "./weights/typical.ts";
 
 export interface Needed {
   /** Grams per hour from now; Infinity when time is up and weight is short. */
@@ -55,17 +55,22 @@ export function futureLoad(
 /**
  * The pace of a session at `now` (milliseconds since the epoch). Needs the plan's end, fished time
  * and `FEWEST_EVENTS` fish of known weight to name a final bag; before that the limits reach from
- * the present bag to Infinity. `needed` is there if the plan has a target.
+ * the present bag to Infinity. `needed` is there if the plan has a target. `sums` are the session's, where
+ * they are at hand.
  */
-export function paceOf(session: Session, now: number, bias: Bias): Pace {
-  const loads = loadsOf(session);
+export function paceOf(
+  session: Session,
+  now: number,
+  bias: Bias,
+  sums = Running.over(session),
+): Pace {
+  const { loads, typical } = sums;
   const mass = massOf(loads, bias);
   const present = massEstimate(mass);
   const { endsAt, targetG } = session.plan;
   const hours = lengthOf(fishedStretches(session, now)) / MS_PER_HOUR;
   const hoursLeft =
     session.state === "ended" ? 0 : Math.max(0, (endsAt ?? now) - now) / MS_PER_HOUR;
-  const typical = typicalFish(fillWeights(session.entries).fish);
   const enough =
     typeof endsAt === "number" && typical && typical.fish >= FEWEST_EVENTS && hours > 0;
   const end = enough
@@ -75,7 +80,7 @@ export function paceOf(session: Session, now: number, bias: Bias): Pace {
     ? massEstimate(end)
     : { tells: false, lower: present.lower, upper: Number.POSITIVE_INFINITY };
   if (typeof targetG !== "number") return { hoursLeft, now: present, final };
-  const short = Math.max(0, targetG - mass.meanG);
+  const short = Math.max(0, targetG - mass.middleG);
   const gramsPerHour = short === 0 ? 0 : short / hoursLeft;
   const needed = {
     gramsPerHour,

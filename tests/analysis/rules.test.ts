@@ -94,6 +94,33 @@ describe("rules", () => {
     expect(baitUsed(sessionOf([[1, { kind: "feed", amountG: 9 }]]).entries).size).toBe(0);
   });
 
+  test("nets: more in use than allowed; one named and left empty is in use", () => {
+    const plan = { netsAllowed: 1 };
+    expect(breaches([[1, { kind: "fish" }]], { plan })).toEqual([]);
+    expect(breaches([[1, { kind: "net" }]], { plan: { netsAllowed: 2 } })).toEqual([]);
+    const two = [
+      [1, { kind: "fish" }],
+      [2, { kind: "net" }],
+    ] as const;
+    expect(breaches(two, { plan })).toEqual([{ rule: "nets", used: 2, allowed: 1 }]);
+  });
+
+  test("bait that is not allowed: on the hook while it is there, fed for good", () => {
+    const plan = { baitsBanned: ["bread", "hemp"] };
+    const hooked = [1, { kind: "change", bait: "bread" }] as const;
+    expect(breaches([hooked], { plan })).toEqual([{ rule: "bait-banned", bait: "bread" }]);
+    expect(breaches([hooked, [2, { kind: "change", bait: "corn" }]], { plan })).toEqual([]);
+    expect(
+      breaches([hooked, [2, { kind: "feed" }], [3, { kind: "change", bait: "corn" }]], { plan }),
+    ).toEqual([{ rule: "bait-banned", bait: "bread" }]);
+  });
+
+  test("time: fishing before the start", () => {
+    const plan = { startsAt: at(10), endsAt: at(50) };
+    expect(breaches([], { plan }, 9)).toEqual([{ rule: "early", startsAt: at(10) }]);
+    expect(breaches([], { plan }, 10)).toEqual([]);
+  });
+
   test("time: fishing on after the end, not once it is over", () => {
     const plan = { endsAt: at(50) };
     expect(breaches([], { plan })).toEqual([{ rule: "time", endedAt: at(50) }]);

@@ -1,8 +1,9 @@
 /** A weight worked out from a length, and a doubt about a pair that cannot be one fish. */
 
 import { normalHalfWidth } from "../distributions/normal.ts";
-import { type NormalBelief, observed } from "../distributions/normal-belief.ts";
-import { type Interval, LEVEL } from "../estimate.ts";
+import { type NormalBelief, observedTotal } from "../distributions/normal-belief.ts";
+import { type Interval, LEVEL, sum } from "../estimate.ts";
+import type { MassSums } from "../weights/typical.ts";
 import type { Measured } from "./fit.ts";
 import { type Relation, weightAt } from "./relation.ts";
 
@@ -22,11 +23,20 @@ export const conditionAfter = (
   relation: Relation,
   prior = UNKNOWN_CONDITION,
 ): NormalBelief =>
-  observed(
+  conditionFrom(
+    fish.length,
+    sum(fish.map(({ weightG, lengthMm }) => Math.log(weightG / weightAt(lengthMm, relation)))),
+    relation,
     prior,
-    fish.map(({ weightG, lengthMm }) => Math.log(weightG / weightAt(lengthMm, relation))),
-    relation.spread ** 2,
   );
+
+/** The same from the number of such fish and their ln(weight / relation's weight) added up. */
+export const conditionFrom = (
+  fish: number,
+  logs: number,
+  relation: Relation,
+  prior = UNKNOWN_CONDITION,
+): NormalBelief => observedTotal(prior, fish, logs, relation.spread ** 2);
 
 const spreadOf = (relation: Relation, shift: NormalBelief): number =>
   Math.sqrt(relation.spread ** 2 + shift.variance);
@@ -56,6 +66,29 @@ export function workOutWeight(
     variance: weightG ** 2 * Math.expm1(spread ** 2),
     lower: median * Math.exp(-half),
     upper: median * Math.exp(half),
+  };
+}
+
+/** A relation put right for the condition of a water's fish. */
+export interface Shifted {
+  ofLength(lengthMm: number): { eachG: number; variance: number };
+  /** For fish added up at the relation's own weights. */
+  ofSums(sums: MassSums): MassSums & { variance: number };
+}
+
+export function shiftedBy(relation: Relation, shift: NormalBelief): Shifted {
+  const spread = spreadOf(relation, shift);
+  const factor = Math.exp(shift.mean + spread ** 2 / 2);
+  const doubt = Math.expm1(spread ** 2);
+  return {
+    ofLength(lengthMm) {
+      const eachG = factor * weightAt(lengthMm, relation);
+      return { eachG, variance: eachG ** 2 * doubt };
+    },
+    ofSums({ fish, totalG, squares }) {
+      const shifted = factor ** 2 * squares;
+      return { fish, totalG: factor * totalG, squares: shifted, variance: shifted * doubt };
+    },
   };
 }
 

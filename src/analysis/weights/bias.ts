@@ -4,7 +4,7 @@ import { normalHalfWidth } from "../distributions/normal.ts";
 import { type NormalBelief, observed } from "../distributions/normal-belief.ts";
 import { type Estimate, estimate, LEVEL, mean, sum } from "../estimate.ts";
 import { groupBy } from "../group.ts";
-import { loadsOf } from "./loads.ts";
+import { type Load, loadsOf } from "./loads.ts";
 
 export interface Bias {
   /** Of the mean of ln(scales / spoken): above 0 the angler speaks too low. */
@@ -58,19 +58,21 @@ const varianceAfter = (prior: number, squares: number, freedom: number): number 
 /**
  * The bias after some weighed nets, none being the prior itself. Nets of one session say the same of
  * the day, so a session's mean counts once: as precise as its own spread and that of its nets allow.
- * The mean follows by normal-normal updating. Weights in grams, > 0.
+ * The mean follows by normal-normal updating. Weights in grams; a net without any on either side
+ * says nothing.
  * Source: Bayesian Data Analysis, 3rd ed., §2.5 and, for the two levels, §5.4.
  */
 export function biasFrom(nets: readonly WeighedNet[], prior = UNKNOWN_BIAS): Bias {
-  if (nets.length === 0) return prior;
-  const sessions = [...groupBy(nets, ({ session }) => session).values()].map((ofSession) =>
+  const weighed = nets.filter(({ spokenG, weighedG }) => spokenG > 0 && weighedG > 0);
+  if (weighed.length === 0) return prior;
+  const sessions = [...groupBy(weighed, ({ session }) => session).values()].map((ofSession) =>
     ofSession.map(({ spokenG, weighedG }) => Math.log(weighedG / spokenG)),
   );
   const others = sessions.length - 1;
   const perNet = varianceAfter(
     prior.perNet,
     sum(sessions.map(scatterOf)),
-    nets.length - sessions.length,
+    weighed.length - sessions.length,
   );
   // The means of a few nets scatter by the nets' own spread too.
   const byNets = (others / sessions.length) * sum(sessions.map(({ length }) => perNet / length));
@@ -80,22 +82,22 @@ export function biasFrom(nets: readonly WeighedNet[], prior = UNKNOWN_BIAS): Bia
     (before, logs) => observed(before, [mean(logs)], perSession + perNet / logs.length),
     prior.belief,
   );
-  return { belief, perSession, perNet, nets: prior.nets + nets.length };
+  return { belief, perSession, perNet, nets: prior.nets + weighed.length };
 }
 
 /** A net off by more than this factor is a slip of the finger or a fish never spoken of; our own choice. */
 const SLIP = 3;
 
-/**
- * The nets of some sessions that were both spoken of and weighed. Empty ones and slips teach nothing.
- */
+/** The nets of a session that were both spoken of and weighed. Empty ones and slips teach nothing. */
+export const weighedIn = (session: string, loads: readonly Load[]): WeighedNet[] =>
+  loads.flatMap(({ spokenG, weighedG = 0, unknown }) => {
+    const credible = weighedG * SLIP > spokenG && weighedG < spokenG * SLIP;
+    return credible && unknown === 0 ? [{ session, spokenG, weighedG }] : [];
+  });
+
+/** The same of some sessions. */
 export const weighedNets = (sessions: readonly Session[]): WeighedNet[] =>
-  sessions.flatMap((session) =>
-    loadsOf(session).flatMap(({ spokenG, weighedG = 0, unknown }) => {
-      const credible = weighedG * SLIP > spokenG && weighedG < spokenG * SLIP;
-      return credible && unknown === 0 ? [{ session: session.id, spokenG, weighedG }] : [];
-    }),
-  );
+  sessions.flatMap((session) => weighedIn(session.id, loadsOf(session)));
 
 /**
  * The factor from spoken to scales, on the whole. Names a value from `FEWEST_NETS` nets on.

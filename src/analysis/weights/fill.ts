@@ -1,10 +1,9 @@
 /** A weight for every fish: as said, else from its length, else from the fish like it. */
 import type { Entry } from "../../log/session.ts";
-import { groupBy } from "../group.ts";
-import type { Measured } from "../size/fit.ts";
 import { relationOf } from "../size/species.ts";
-import { conditionAfter, workOutWeight } from "../size/worked-out.ts";
-import { type Typical, typicalFish } from "./typical.ts";
+import { conditionFrom, type Shifted, shiftedBy } from "../size/worked-out.ts";
+import { type CatchTally, type KindSums, type Kinds, tallyOf, withKind } from "./catch-tally.ts";
+import { alike, type MassSums, type Typical, typicalOf, withMass } from "./typical.ts";
 
 export interface FilledWeight {
   entry: Entry;
@@ -22,72 +21,89 @@ export interface Filled {
   unknown: number;
 }
 
-interface Landed {
-  entry: Entry;
-  species: string | undefined;
-  count: number;
-  weightG: number | undefined;
-  lengthMm: number | undefined;
+/** What fills in the fish of one kind. */
+interface Filler {
+  /** For those with a length; undefined where no relation is known. */
+  byLength: Shifted | undefined;
+  /** For those with nothing; undefined while no fish at all was weighed. */
+  typical: Typical | undefined;
 }
-
-/** The fish among some entries, in their order. */
-const landedIn = (entries: readonly Entry[]): Landed[] =>
-  entries.flatMap((entry) => {
-    const { statement } = entry;
-    if (statement.kind !== "fish") return [];
-    const { species, count = 1, weightG, lengthMm } = statement;
-    return [{ entry, species, count, weightG, lengthMm }];
-  });
-
-/**
- * Weights for all fish among the entries, marked by how they came about. What was said stands as it
- * was said; the angler's bias is not taken out here.
- */
-export function fillWeights(entries: readonly Entry[]): Filled {
-  const landed = landedIn(entries);
-  const bySpecies = groupBy(landed, ({ species }) => species);
-  const fillers = new Map(
-    [...bySpecies].map(([species, like]) => [species, fillerFor(like, landed)]),
-  );
-  const fish = landed.flatMap((one) => {
-    const filled = fillers.get(one.species)?.(one);
-    return filled ? [{ entry: one.entry, count: one.count, ...filled }] : [];
-  });
-  const known = fish.reduce((total, { count }) => total + count, 0);
-  return { fish, unknown: landed.reduce((total, { count }) => total + count, 0) - known };
-}
-
-type Filler = (fish: Landed) => Pick<FilledWeight, "how" | "eachG" | "variance"> | undefined;
-
-/** How to fill in one species: `like` are its fish, `all` those to fall back on if none was weighed. */
-function fillerFor(like: readonly Landed[], all: readonly Landed[]): Filler {
-  const relation = relationOf(like[0]?.species);
-  const shift = relation && conditionAfter(like.flatMap(pairOf), relation);
-  const typical = fillingOf(like) ?? fillingOf(all);
-  return ({ weightG, lengthMm }) => {
-    if (weightG !== undefined) return { how: "said", eachG: weightG, variance: 0 };
-    if (lengthMm !== undefined && relation && shift) {
-      const worked = workOutWeight(lengthMm, relation, shift);
-      return { how: "length", eachG: worked.weightG, variance: worked.variance };
-    }
-    return typical && { how: "mean", eachG: typical.meanG, variance: typical.variance };
-  };
-}
-
-const pairOf = ({ weightG, lengthMm }: Landed): Measured[] =>
-  weightG === undefined || lengthMm === undefined ? [] : [{ weightG, lengthMm }];
 
 /**
  * A typical fish of those that were weighed. The doubt about its mean is shared by all fish filled
  * with it, so it is charged to each as many times as there are fish to fill.
  */
-function fillingOf(fish: readonly Landed[]): Typical | undefined {
-  const typical = typicalFish(
-    fish.flatMap(({ weightG, count }) =>
-      weightG === undefined ? [] : [{ count, eachG: weightG }],
-    ),
-  );
-  if (!typical) return undefined;
-  const all = fish.reduce((total, { count }) => total + count, 0);
-  return { ...typical, variance: (typical.variance * all) / typical.fish };
+function typicalIn({ fish, said }: KindSums): Typical | undefined {
+  const typical = typicalOf(said);
+  return typical && { ...typical, variance: (typical.variance * fish) / typical.fish };
+}
+
+/** How each kind in the tally is filled in; a kind none of which was weighed is like all the others. */
+export function fillersOf({ kinds }: CatchTally): (species: string | undefined) => Filler {
+  const [first, ...others] = kinds.values();
+  const all = first && others.reduce(withKind, first);
+  const fallBack = all && typicalIn(all);
+  return (species) => {
+    const kind = kinds.get(species);
+    const relation = relationOf(species);
+    return {
+      byLength:
+        kind && relation && shiftedBy(relation, conditionFrom(kind.pairs, kind.pairLogs, relation)),
+      typical: (kind && typicalIn(kind)) ?? fallBack,
+    };
+  };
+}
+
+/**
+ * Weights for all fish among the entries, in their order, marked by how they came about. What was
+ * said stands as it was said; the angler's bias is not taken out here.
+ */
+export function fillWeights(entries: readonly Entry[]): Filled {
+  const fillerOf = fillersOf(tallyOf(entries));
+  const fish: FilledWeight[] = [];
+  let unknown = 0;
+  for (const entry of entries) {
+    if (entry.statement.kind !== "fish") continue;
+    const { count = 1 } = entry.statement;
+    const filled = filledIn(entry, fillerOf(entry.statement.species));
+    if (filled) fish.push({ entry, count, ...filled });
+    else unknown += count;
+  }
+  return { fish, unknown };
+}
+
+function filledIn(
+  { statement }: Entry,
+  { byLength, typical }: Filler,
+): Pick<FilledWeight, "how" | "eachG" | "variance"> | undefined {
+  if (statement.kind !== "fish") return undefined;
+  const { weightG, lengthMm } = statement;
+  if (weightG !== undefined) return { how: "said", eachG: weightG, variance: 0 };
+  if (lengthMm !== undefined && byLength) return { how: "length", ...byLength.ofLength(lengthMm) };
+  return typical && { how: "mean", eachG: typical.meanG, variance: typical.variance };
+}
+
+/** Fish whose weights are known or filled in. */
+export interface FilledSums extends MassSums {
+  /** What was filled in is in doubt by this variance, in grams squared. */
+  variance: number;
+  /** Fish of which nothing can be worked out. */
+  unknown: number;
+}
+
+/** The same as `fillWeights`, added up, from sums alone. */
+export function filledSums(kinds: Kinds, fillerOf: (species?: string) => Filler): FilledSums {
+  let sums: FilledSums = { fish: 0, totalG: 0, squares: 0, variance: 0, unknown: 0 };
+  for (const [species, { fish, said, byLength }] of kinds) {
+    const { byLength: shifted, typical } = fillerOf(species);
+    const long = shifted ? shifted.ofSums(byLength) : { ...byLength, variance: 0 };
+    const rest = fish - said.fish - byLength.fish;
+    const filled = typical ? alike(rest, typical.meanG) : alike(0, 0);
+    sums = {
+      ...withMass(withMass(sums, said), withMass(long, filled)),
+      variance: sums.variance + long.variance + (typical ? rest * typical.variance : 0),
+      unknown: sums.unknown + (typical ? 0 : rest),
+    };
+  }
+  return sums;
 }

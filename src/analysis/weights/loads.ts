@@ -1,7 +1,8 @@
 /** What is in each net by the angler's own words, with gaps filled in. */
-import type { Session } from "../../log/session.ts";
-import { groupBy } from "../group.ts";
-import { type FilledWeight, fillWeights } from "./fill.ts";
+import type { Net, Session } from "../../log/session.ts";
+import { type CatchTally, tallyOf } from "./catch-tally.ts";
+import { filledSums, fillersOf } from "./fill.ts";
+import { type Typical, typicalOf } from "./typical.ts";
 
 export interface Load {
   net: number;
@@ -15,23 +16,26 @@ export interface Load {
   weighedG?: number;
 }
 
-const massOf = (fish: readonly FilledWeight[]) => ({
-  spokenG: fish.reduce((total, { eachG, count }) => total + eachG * count, 0),
-  variance: fish.reduce((total, one) => total + one.variance * one.count, 0),
-});
-
-/** The session's nets, in its order. */
-export function loadsOf(session: Session): Load[] {
-  const byNet = groupBy(fillWeights(session.entries).fish, ({ entry }) => entry.net);
-  return session.nets.map(({ number, count, weighedG }) => {
-    const filled = byNet.get(number) ?? [];
-    const known = filled.reduce((total, one) => total + one.count, 0);
+/** The nets' loads, in their order. The cost grows with the kinds of fish, not with their number. */
+export function loadsFrom(tally: CatchTally, nets: readonly Net[]): Load[] {
+  const fillerOf = fillersOf(tally);
+  return nets.map(({ number, count, weighedG }) => {
+    const { totalG, variance, unknown } = filledSums(tally.inNet(number), fillerOf);
     return {
       net: number,
-      ...massOf(filled),
+      spokenG: totalG,
+      variance,
       fish: count,
-      unknown: count - known,
+      unknown,
       ...(weighedG === undefined ? {} : { weighedG }),
     };
   });
 }
+
+/** One more fish like those in the tally, filled in or said; undefined while none was weighed. */
+export const typicalIn = (tally: CatchTally): Typical | undefined =>
+  typicalOf(filledSums(tally.kinds, fillersOf(tally)));
+
+/** The session's nets, in its order. */
+export const loadsOf = (session: Session): Load[] =>
+  loadsFrom(tallyOf(session.entries), session.nets);

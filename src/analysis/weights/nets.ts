@@ -1,11 +1,11 @@
 /** Whether a net is over its limit, or one fish away from it. */
 import type { Session } from "../../log/session.ts";
 import type { Estimate } from "../estimate.ts";
+import { Running } from "../running.ts";
 import type { Bias } from "./bias.ts";
-import { fillWeights } from "./fill.ts";
-import { type Load, loadsOf } from "./loads.ts";
+import type { Load } from "./loads.ts";
 import { chanceMassAbove, massEstimate, massOf } from "./total.ts";
-import { type Typical, typicalFish } from "./typical.ts";
+import type { Typical } from "./typical.ts";
 
 export interface NetRisk {
   net: number;
@@ -43,11 +43,16 @@ export function netRisk(
 /**
  * All nets of a session against the limit of its plan; without a limit there is nothing to say. Fish
  * of unknown weight count for nothing, so a net of none but those is "fine" with a mass that does
- * not tell.
+ * not tell. `sums` are the session's, where they are at hand.
  */
-export function netRisks(session: Session, bias: Bias, risk: number): NetRisk[] {
+export function netRisks(
+  session: Session,
+  bias: Bias,
+  risk: number,
+  sums = Running.over(session),
+): NetRisk[] {
   const limitG = session.plan.netLimitG;
   if (limitG === undefined || limitG === null) return [];
-  const typical = typicalFish(fillWeights(session.entries).fish);
-  return loadsOf(session).map((load) => netRisk(load, bias, typical, limitG, risk));
+  const { loads, typical } = sums;
+  return loads.map((load) => netRisk(load, bias, typical, limitG, risk));
 }

@@ -13,7 +13,11 @@ import { type Load, loadsOf } from "./loads.ts";
 /** A certain part, in grams, and one that is only believed; undefined where there is none. */
 export interface Mass {
   certainG: number;
-  meanG: number;
+  /**
+   * As likely passed as not reached, so that an angler of whom nothing is known is told what he
+   * said. The mean lies a few in a hundred above it.
+   */
+  middleG: number;
   believed: LogNormal | undefined;
   /** Fish of which nothing is known add at least nothing, and no upper limit holds. */
   unknown: number;
@@ -29,7 +33,7 @@ export function massOf(loads: readonly Load[], { belief, perSession, perNet }: B
   const open = loads.filter(({ weighedG }) => weighedG === undefined);
   const unknown = open.reduce((total, load) => total + load.unknown, 0);
   const spoken = open.reduce((total, { spokenG }) => total + spokenG, 0);
-  if (spoken === 0) return { certainG, meanG: certainG, believed: undefined, unknown };
+  if (spoken === 0) return { certainG, middleG: certainG, believed: undefined, unknown };
   const common = belief.variance + perSession;
   const factor = Math.exp(belief.mean + (common + perNet) / 2);
   const shared = Math.exp(common);
@@ -39,12 +43,8 @@ export function massOf(loads: readonly Load[], { belief, perSession, perNet }: B
       total + (load.spokenG ** 2 + load.variance) * single - load.spokenG ** 2 * shared,
     spoken ** 2 * (shared - 1),
   );
-  return {
-    certainG,
-    meanG: certainG + spoken * factor,
-    believed: logNormalByMoments(spoken * factor, variance * factor ** 2),
-    unknown,
-  };
+  const believed = logNormalByMoments(spoken * factor, variance * factor ** 2);
+  return { certainG, middleG: certainG + Math.exp(believed.mu), believed, unknown };
 }
 
 /**
@@ -52,11 +52,11 @@ export function massOf(loads: readonly Load[], { belief, perSession, perNet }: B
  * at all weigh nothing, and certainly so.
  */
 export function massEstimate(
-  { certainG, meanG, believed, unknown }: Mass,
+  { certainG, middleG, believed, unknown }: Mass,
   level = LEVEL,
 ): Estimate {
   const limits = believed ? logNormalInterval(believed, level) : { lower: 0, upper: 0 };
-  return estimate(unknown === 0, meanG, {
+  return estimate(unknown === 0, middleG, {
     lower: certainG + limits.lower,
     upper: unknown === 0 ? certainG + limits.upper : Number.POSITIVE_INFINITY,
   });
