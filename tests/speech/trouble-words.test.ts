@@ -14,6 +14,7 @@ const REASONS: Record<TroubleReason, true> = {
   aborted: true,
   stalled: true,
   unsupported: true,
+  "not-kept": true,
 };
 
 describe.each(Object.keys(REASONS) as TroubleReason[])("the words for %s", (reason) => {

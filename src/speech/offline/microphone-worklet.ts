@@ -1,4 +1,5 @@
-/** Gathers the microphone's sound into pieces of 30 ms and passes them on. */
+/** Gathers the microphone's sound into pieces of 30 ms or so and passes them on. */
+import type { Piece } from "./worker-messages.ts";
 
 /** The scope of an audio worklet, which the DOM's types leave out. */
 declare class AudioWorkletProcessor {
@@ -31,7 +32,8 @@ class Gatherer extends AudioWorkletProcessor {
   }
 
   #pass(): void {
-    this.#to?.postMessage(this.#piece, [this.#piece.buffer]);
+    const piece: Piece = { samples: this.#piece, at: Date.now() };
+    this.#to?.postMessage(piece, [piece.samples.buffer]);
     this.#piece = new Float32Array(PIECE_SAMPLES);
     this.#filled = 0;
   }

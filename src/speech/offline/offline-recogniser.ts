@@ -1,10 +1,20 @@
 /** The recogniser inside the app: hears the phrases of the grammar, without a network. */
 
+import { Alarm, type Clock, systemClock } from "../clock.ts";
 import type { Recogniser, RecogniserEars, Trouble, TroubleReason } from "../recogniser.ts";
 import { EarsFiles } from "./ears-files.ts";
-import { type Microphone, openMicrophone } from "./microphone.ts";
+import { type Microphone, type OpenMicrophone, openMicrophone } from "./microphone.ts";
 import type { Names } from "./places.ts";
 import type { FromWorker, ToWorker } from "./worker-messages.ts";
+
+/** The browser may be asking for leave to use the microphone. */
+export const OPEN_LIMIT_MS = 60_000;
+/** From the open microphone to hearing; a slow phone loads the model for some seconds. */
+export const READY_LIMIT_MS = 30_000;
+/** No sound for so long: the system has halted it, or the worker hangs. */
+export const SOUND_LIMIT_MS = 5_000;
+/** From a stop to the last words. */
+export const END_LIMIT_MS = 3_000;
 
 /** By the name of what `getUserMedia` throws (W3C Media Capture and Streams). */
 const REASONS: Readonly<Record<string, TroubleReason>> = {
@@ -16,32 +26,58 @@ const REASONS: Readonly<Record<string, TroubleReason>> = {
   AbortError: "aborted",
 };
 
+export type EarWorker = Pick<Worker, "postMessage" | "terminate" | "onmessage" | "onerror">;
+
+/** What it works with in a browser; a test hands in its own. */
+export interface OfflineParts {
+  hire(): EarWorker;
+  openMicrophone: OpenMicrophone;
+  areKept(): Promise<boolean>;
+  clock: Clock;
+}
+
 interface Run {
   ears: RecogniserEars;
   microphone: Microphone | undefined;
-  asked: "nothing" | "stop" | "abort";
+  isStopping: boolean;
 }
 
 export class OfflineRecogniser implements Recogniser {
   readonly kind = "offline";
   readonly #base: string;
-  readonly #own: () => Names;
-  #worker: Worker | undefined;
+  readonly #parts: OfflineParts;
+  readonly #watch: Alarm;
+  #own: Names = {};
+  #worker: EarWorker | undefined;
   #run: Run | undefined;
 
   /**
    * Nothing is loaded before the first start, and nothing fetched: `EarsFiles.keep` does that.
    * @param base the address of the page's folder, with a slash at the end
-   * @param own the names the angler added, by place; asked for at the first start
    */
-  constructor(base: string, own: () => Names) {
+  constructor(base: string, parts: Partial<OfflineParts> = {}) {
     this.#base = base;
+    const areKept = () => new EarsFiles(base).areKept();
+    this.#parts = { hire, openMicrophone, areKept, clock: systemClock, ...parts };
+    this.#watch = new Alarm(this.#parts.clock);
+  }
+
+  /** The names the angler added, by place; also while it hears. */
+  learn(own: Names): void {
+    if (JSON.stringify(own) === JSON.stringify(this.#own)) return;
     this.#own = own;
+    this.#tell({ is: "learn", own });
+  }
+
+  /** Loads what hearing takes, so that a start later on is quick. */
+  async prepare(): Promise<void> {
+    if (!this.#worker && (await this.#parts.areKept())) this.#worker ??= this.#hire();
   }
 
   start(ears: RecogniserEars): void {
-    const run: Run = { ears, microphone: undefined, asked: "nothing" };
+    const run: Run = { ears, microphone: undefined, isStopping: false };
     this.#run = run;
+    this.#expectWithin(OPEN_LIMIT_MS, "the microphone did not open");
     this.#open(run).catch((cause: Error) => {
       if (run === this.#run)
         this.#fail({ reason: REASONS[cause.name] ?? "stalled", detail: String(cause) });
@@ -50,16 +86,18 @@ export class OfflineRecogniser implements Recogniser {
 
   stop(): void {
     const run = this.#run;
-    if (run?.asked !== "nothing") return;
-    run.asked = "stop";
+    if (!run || run.isStopping) return;
+    run.isStopping = true;
     // Without a microphone yet there is nothing to deliver; `#open` closes it when it comes.
-    if (!run.microphone) this.#end();
-    else this.#tell({ is: "finish" });
+    if (!run.microphone) {
+      this.#end();
+      return;
+    }
+    this.#expectWithin(END_LIMIT_MS, "the worker did not finish");
+    this.#tell({ is: "finish" });
   }
 
   abort(): void {
-    if (!this.#run) return;
-    this.#run.asked = "abort";
     this.#end();
   }
 
@@ -67,29 +105,44 @@ export class OfflineRecogniser implements Recogniser {
   expect(): void {}
 
   async #open(run: Run): Promise<void> {
-    if (!(await new EarsFiles(this.#base).areKept())) {
-      const detail = "the ears' files have not been fetched";
-      if (run === this.#run) this.#fail({ reason: "unsupported", detail });
+    await this.prepare();
+    if (run !== this.#run) return;
+    if (!this.#worker) {
+      this.#fail({ reason: "not-kept", detail: "the ears' files have not been fetched" });
       return;
     }
-    this.#worker ??= this.#hire();
-    const lost: Trouble = { reason: "no-microphone", detail: "taken away" };
-    const microphone = await openMicrophone(() => this.#fail(lost));
+    const microphone = await this.#parts.openMicrophone((detail) => {
+      if (run === this.#run) this.#fail({ reason: "no-microphone", detail });
+    });
     if (run !== this.#run) {
       microphone.close();
       return;
     }
     run.microphone = microphone;
-    this.#tell({ is: "listen", sound: microphone.sound }, [microphone.sound]);
+    this.#expectWithin(READY_LIMIT_MS, "the worker did not get ready");
+    const { sound, rateHz } = microphone;
+    this.#tell({ is: "listen", sound, rateHz }, [sound]);
   }
 
-  #hire(): Worker {
-    const worker = new Worker(new URL("./ear-worker.ts", import.meta.url), { type: "module" });
+  #hire(): EarWorker {
+    const worker = this.#parts.hire();
     worker.onmessage = ({ data }: MessageEvent<FromWorker>) => this.#follow(data);
-    worker.onerror = ({ message }) => this.#follow({ is: "failed", detail: message });
-    const prepare: ToWorker = { is: "prepare", base: this.#base, own: this.#own() };
-    worker.postMessage(prepare);
+    worker.onerror = ({ message }) => this.#dismiss(message || "the worker did not load");
+    const prepare: ToWorker = { is: "prepare", base: this.#base, own: this.#own };
+    worker.postMessage(prepare, []);
     return worker;
+  }
+
+  /** A worker that failed once is not trusted again: the next start hires another. */
+  #dismiss(detail: string): void {
+    const worker = this.#worker;
+    this.#worker = undefined;
+    if (worker) {
+      worker.onmessage = null;
+      worker.onerror = null;
+      worker.terminate();
+    }
+    this.#fail({ reason: "stalled", detail });
   }
 
   #tell(message: ToWorker, handed: Transferable[] = []): void {
@@ -97,28 +150,36 @@ export class OfflineRecogniser implements Recogniser {
   }
 
   #follow(message: FromWorker): void {
-    const ears = this.#run?.ears;
+    if (message.is === "failed") this.#dismiss(message.detail);
+    else if (this.#run) this.#serve(this.#run, message);
+  }
+
+  #serve({ ears, isStopping }: Run, message: Exclude<FromWorker, { is: "failed" }>): void {
     switch (message.is) {
       case "ready":
-        ears?.onListening();
+        if (isStopping) return;
+        this.#expectWithin(SOUND_LIMIT_MS, "no sound came");
+        ears.onListening();
+        break;
+      case "alive":
+        if (!isStopping) this.#expectWithin(SOUND_LIMIT_MS, "the sound stopped coming");
         break;
       case "interim":
-        ears?.onInterim(message.text);
+        ears.onInterim(message.text);
         break;
-      case "heard":
-        ears?.onUtterance({
-          alternatives: [{ text: message.text, confidence: message.confidence }],
-          startedAt: Date.now() - message.beganAgoMs,
-          endedAt: Date.now() - message.endedAgoMs,
-          by: "offline",
-        });
+      case "heard": {
+        const { text, confidence, startedAt, endedAt } = message;
+        const alternatives = [{ text, confidence }];
+        ears.onUtterance({ alternatives, startedAt, endedAt, by: "offline" });
         break;
+      }
       case "finished":
-        if (this.#run?.asked === "stop") this.#end();
-        break;
-      case "failed":
-        this.#fail({ reason: "stalled", detail: message.detail });
+        if (isStopping) this.#end();
     }
+  }
+
+  #expectWithin(ms: number, detail: string): void {
+    this.#watch.set(() => this.#dismiss(detail), ms);
   }
 
   #fail(trouble: Trouble): void {
@@ -129,7 +190,11 @@ export class OfflineRecogniser implements Recogniser {
   #end(): void {
     const run = this.#run;
     this.#run = undefined;
+    this.#watch.clear();
     run?.microphone?.close();
     run?.ears.onEnd();
   }
 }
+
+const hire = (): EarWorker =>
+  new Worker(new URL("./ear-worker.ts", import.meta.url), { type: "module" });

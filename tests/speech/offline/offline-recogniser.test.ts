@@ -1,0 +1,184 @@
+import { beforeEach, describe, expect, it } from "vitest";
+import {
+  END_LIMIT_MS,
+  OPEN_LIMIT_MS,
+  READY_LIMIT_MS,
+  SOUND_LIMIT_MS,
+} from "../../../src/speech/offline/offline-recogniser.ts";
+import { Scene } from "./scripted-worker.ts";
+
+let scene: Scene;
+
+beforeEach(() => {
+  scene = new Scene();
+});
+
+const heard = (text: string) => {
+  const now = scene.clock.now();
+  return { is: "heard", text, confidence: 0.9, startedAt: now - 800, endedAt: now } as const;
+};
+
+describe("hearing", () => {
+  it("opens the microphone, hands its sound to the worker, and tells what it says", async () => {
+    await scene.start();
+    expect(scene.worker.told.map(({ is }) => is)).toEqual(["prepare", "listen"]);
+    expect(scene.ears.told).toEqual([]);
+    scene.worker.says({ is: "ready" });
+    scene.worker.says({ is: "interim", text: "new" });
+    scene.worker.says(heard("new net"));
+    expect(scene.ears.told).toEqual(["listening", "said: new net"]);
+    expect(scene.ears.utterances[0]).toMatchObject({
+      by: "offline",
+      startedAt: scene.clock.now() - 800,
+    });
+  });
+
+  it("delivers what was said before it ends, and lets go of the microphone", async () => {
+    await scene.listen();
+    scene.recogniser.stop();
+    expect(scene.ears.told).toEqual(["listening"]);
+    scene.worker.says(heard("all out"));
+    scene.worker.says({ is: "finished" });
+    expect(scene.ears.told).toEqual(["listening", "said: all out", "end"]);
+    expect([scene.openMicrophones, scene.clock.pending]).toEqual([0, 0]);
+  });
+
+  it("delivers nothing more once it is aborted", async () => {
+    await scene.listen();
+    scene.recogniser.abort();
+    scene.worker.says(heard("all out"));
+    expect(scene.ears.told).toEqual(["listening", "end"]);
+    expect(scene.openMicrophones).toBe(0);
+  });
+
+  it("starts again with the same worker", async () => {
+    await scene.listen();
+    scene.recogniser.stop();
+    scene.worker.says({ is: "finished" });
+    await scene.listen();
+    expect(scene.workers).toHaveLength(1);
+    expect(scene.ears.told).toEqual(["listening", "end", "listening"]);
+  });
+
+  it("opens no microphone where its files are not kept", async () => {
+    scene.areKept = false;
+    await scene.start();
+    expect(scene.ears.told).toEqual(["trouble: not-kept", "end"]);
+    expect([scene.workers.length, scene.microphones.length]).toEqual([0, 0]);
+  });
+
+  it("closes a microphone that comes after it was stopped", async () => {
+    scene.recogniser.start(scene.ears);
+    scene.recogniser.stop();
+    await scene.settle();
+    expect(scene.ears.told).toEqual(["end"]);
+    expect(scene.openMicrophones).toBe(0);
+  });
+
+  it("is loaded beforehand when it is asked to prepare, once", async () => {
+    await scene.recogniser.prepare();
+    await scene.recogniser.prepare();
+    expect(scene.workers).toHaveLength(1);
+    expect(scene.microphones).toEqual([]);
+  });
+});
+
+describe("words of the angler's own", () => {
+  const own = { own_species: ["brass carp"] };
+
+  it("go to a worker hired later", async () => {
+    scene.recogniser.learn(own);
+    await scene.listen();
+    expect(scene.worker.told[0]).toMatchObject({ is: "prepare", own });
+  });
+
+  it("are learnt while it hears, and only when they change", async () => {
+    await scene.listen();
+    scene.recogniser.learn(own);
+    scene.recogniser.learn({ own_species: ["brass carp"] });
+    expect(scene.worker.told.filter(({ is }) => is === "learn")).toEqual([{ is: "learn", own }]);
+    expect(scene.ears.told).toEqual(["listening"]);
+  });
+});
+
+describe("faults", () => {
+  it.each([
+    ["NotAllowedError", "not-allowed"],
+    ["NotFoundError", "no-microphone"],
+    ["NotReadableError", "busy"],
+    ["SomethingNew", "stalled"],
+  ])("%s of the microphone is told as %s", async (name, reason) => {
+    scene.refusal = name;
+    await scene.start();
+    expect(scene.ears.told).toEqual([`trouble: ${reason}`, "end"]);
+    expect(scene.clock.pending).toBe(0);
+  });
+
+  it("a microphone taken away ends the run, and another can be opened", async () => {
+    await scene.listen();
+    scene.microphones[0]?.lose("the track ended");
+    expect(scene.ears.told).toEqual(["listening", "trouble: no-microphone", "end"]);
+    expect(scene.openMicrophones).toBe(0);
+    await scene.listen();
+    expect(scene.ears.told.at(-1)).toBe("listening");
+    scene.microphones[0]?.lose("late news of the first");
+    expect(scene.ears.told.at(-1)).toBe("listening");
+  });
+
+  it("a worker that crashes is replaced at the next start", async () => {
+    await scene.listen();
+    const first = scene.worker;
+    first.crashes();
+    expect(scene.ears.told).toEqual(["listening", "trouble: stalled", "end"]);
+    expect([first.isTerminated, scene.openMicrophones]).toEqual([true, 0]);
+    await scene.listen();
+    expect(scene.workers).toHaveLength(2);
+    expect(scene.ears.told.at(-1)).toBe("listening");
+  });
+
+  it("a worker that crashes while nobody listens is replaced, too", async () => {
+    await scene.recogniser.prepare();
+    scene.worker.crashes();
+    await scene.listen();
+    expect(scene.workers).toHaveLength(2);
+    expect(scene.ears.told).toEqual(["listening"]);
+  });
+
+  it("a worker that fails to prepare is told of", async () => {
+    await scene.start();
+    scene.worker.says({ is: "failed", detail: "The decoder refused the model." });
+    expect(scene.ears.told).toEqual(["trouble: stalled", "end"]);
+    expect(scene.worker.isTerminated).toBe(true);
+  });
+
+  it("sound that stops coming, as when a call halts it, ends the run", async () => {
+    await scene.listen();
+    for (let second = 0; second < 30; second += 1) {
+      scene.clock.advance(1_000);
+      scene.worker.says({ is: "alive" });
+    }
+    expect(scene.ears.told).toEqual(["listening"]);
+    scene.clock.advance(SOUND_LIMIT_MS);
+    expect(scene.ears.told).toEqual(["listening", "trouble: stalled", "end"]);
+    expect(scene.openMicrophones).toBe(0);
+  });
+
+  it("a worker that never gets ready, or never finishes, is waited for so long only", async () => {
+    await scene.start();
+    scene.clock.advance(READY_LIMIT_MS);
+    expect(scene.ears.told.splice(0)).toEqual(["trouble: stalled", "end"]);
+    await scene.listen();
+    scene.recogniser.stop();
+    scene.clock.advance(END_LIMIT_MS);
+    expect(scene.ears.told).toEqual(["listening", "trouble: stalled", "end"]);
+    expect([scene.workers.length, scene.openMicrophones]).toEqual([2, 0]);
+  });
+
+  it("a microphone that never opens is waited for so long only", async () => {
+    scene.recogniser.start(scene.ears);
+    scene.clock.advance(OPEN_LIMIT_MS);
+    expect(scene.ears.told).toEqual(["trouble: stalled", "end"]);
+    await scene.settle();
+    expect(scene.openMicrophones).toBe(0);
+  });
+});

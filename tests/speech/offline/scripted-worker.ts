@@ -1,0 +1,99 @@
+/** The ear's worker and the microphone, played by hand. */
+import type { Microphone } from "../../../src/speech/offline/microphone.ts";
+import {
+  type EarWorker,
+  OfflineRecogniser,
+} from "../../../src/speech/offline/offline-recogniser.ts";
+import type { FromWorker, ToWorker } from "../../../src/speech/offline/worker-messages.ts";
+import { FakeClock } from "../fake-clock.ts";
+import { FakeEars } from "../fake-ears.ts";
+
+export class ScriptedWorker implements EarWorker {
+  onmessage: EarWorker["onmessage"] = null;
+  onerror: EarWorker["onerror"] = null;
+  readonly told: ToWorker[] = [];
+  isTerminated = false;
+
+  postMessage(message: ToWorker): void {
+    this.told.push(message);
+  }
+
+  terminate(): void {
+    this.isTerminated = true;
+  }
+
+  says(message: FromWorker): void {
+    this.onmessage?.call(this as unknown as Worker, { data: message } as MessageEvent);
+  }
+
+  crashes(): void {
+    this.onerror?.call(this as unknown as Worker, { message: "out of memory" } as ErrorEvent);
+  }
+}
+
+export interface ScriptedMicrophone extends Microphone {
+  isOpen: boolean;
+  lose(why: string): void;
+}
+
+/** A recogniser with all that is around it in the test's hands. */
+export class Scene {
+  readonly clock = new FakeClock();
+  readonly ears = new FakeEars();
+  readonly workers: ScriptedWorker[] = [];
+  readonly microphones: ScriptedMicrophone[] = [];
+  areKept = true;
+  /** What `getUserMedia` throws, by name. */
+  refusal: string | undefined;
+  readonly recogniser = new OfflineRecogniser("https://pegs.example/", {
+    clock: this.clock,
+    areKept: async () => this.areKept,
+    hire: () => {
+      const worker = new ScriptedWorker();
+      this.workers.push(worker);
+      return worker;
+    },
+    openMicrophone: async (onLost) => {
+      if (this.refusal) throw new DOMException("as told", this.refusal);
+      const sound = new MessageChannel().port1;
+      const microphone = {
+        sound,
+        rateHz: 48_000,
+        isOpen: true,
+        lose: onLost,
+        close() {
+          this.isOpen = false;
+          sound.close();
+        },
+      };
+      this.microphones.push(microphone);
+      return microphone;
+    },
+  });
+
+  get worker(): ScriptedWorker {
+    const worker = this.workers.at(-1);
+    if (!worker) throw new Error("No worker was hired.");
+    return worker;
+  }
+
+  get openMicrophones(): number {
+    return this.microphones.filter(({ isOpen }) => isOpen).length;
+  }
+
+  /** Lets what was awaited come. */
+  async settle(): Promise<void> {
+    for (let turn = 0; turn < 10; turn += 1) await Promise.resolve();
+  }
+
+  async start(): Promise<void> {
+    this.recogniser.start(this.ears);
+    await this.settle();
+  }
+
+  /** Started, and hearing. */
+  async listen(): Promise<void> {
+    await this.start();
+    this.worker.says({ is: "ready" });
+  }
+}
