@@ -31,6 +31,8 @@ const millimetres = grams;
 export const ownWordSchema = v.object({
   name: v.pipe(v.string(), v.minLength(1), v.maxLength(80)),
   spoken: v.array(v.pipe(v.string(), v.minLength(1), v.maxLength(80))),
+  /** Known words that it sounds like. */
+  soundsLike: v.optional(v.pipe(v.string(), v.maxLength(80))),
 });
 
 const positive = v.pipe(v.number(), v.finite(), v.gtValue(0));
@@ -100,8 +102,12 @@ const entryStatementSchema = v.pipe(
 );
 
 const bodySchema = v.variant("kind", [
-  /** Something that happened. */
-  v.object({ kind: v.literal("entry"), statement: entryStatementSchema }),
+  /** Something that happened; `beside` is the entry it was split off from. */
+  v.object({
+    kind: v.literal("entry"),
+    statement: entryStatementSchema,
+    beside: v.optional(id),
+  }),
   /** A line that was heard and not taken; one tap turns it into an entry. */
   v.object({ kind: v.literal("heard") }),
   /** New values for some fields of an entry; `clear` takes fields away. */

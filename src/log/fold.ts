@@ -3,7 +3,7 @@ import type { LogEvent } from "./event.ts";
 import { comparePlaces } from "./order.ts";
 import { revise, unrevised } from "./revision.ts";
 import type { Session } from "./session.ts";
-import { about, sortSteps } from "./undo.ts";
+import { about, isStep, sortSteps } from "./undo.ts";
 import { Walk } from "./walk.ts";
 import { withdrawalsThatCount } from "./withdrawal.ts";
 
@@ -30,7 +30,7 @@ export class SessionFold {
   add(event: LogEvent): this {
     if (event.session !== this.#id || this.#known.has(event.id)) return this;
     const targets = about(event);
-    const goesOn = targets.length === 0 && event.body.kind !== "withdraw";
+    const goesOn = targets.length === 0 && !isStep(event);
     if (goesOn && !this.#targets.has(event.id) && this.#walk?.isNext(event)) {
       this.#walk.step(unrevised(event));
     } else {

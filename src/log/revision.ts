@@ -2,6 +2,7 @@
 import { applyAmend } from "./amend.ts";
 import type { EntryStatement, LogEvent } from "./event.ts";
 import { comparePlaces, type Place } from "./order.ts";
+import { placesOfPieces } from "./pieces.ts";
 import type { EventOf, withdrawalsThatCount } from "./withdrawal.ts";
 
 /** One event that happened, with all that was said about it since. */
@@ -44,11 +45,13 @@ export function revise(
     if (earlier) earlier.push(event);
     else corrections.set(event.body.target, [event]);
   }
+  const pieces = placesOfPieces(events);
   return events
     .filter((event) => event.body.kind !== "withdraw" && !isCorrection(event))
-    .map((event) =>
-      revised(event, corrections.get(event.id) ?? [], withdrawals.get(event.id) ?? []),
-    )
+    .map((event) => ({
+      ...revised(event, corrections.get(event.id) ?? [], withdrawals.get(event.id) ?? []),
+      ...pieces.get(event.id),
+    }))
     .sort(comparePlaces);
 }
 

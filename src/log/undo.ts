@@ -1,5 +1,6 @@
 /** Which corrections undo takes back, and which redo brings back. */
 import type { EventBody, LogEvent } from "./event.ts";
+import { splitFrom } from "./pieces.ts";
 
 export interface Steps {
   /** Corrections that count, oldest first: undo withdraws the last. */
@@ -8,12 +9,21 @@ export interface Steps {
   undone: readonly LogEvent[];
 }
 
-const CORRECTING: readonly EventBody["kind"][] = ["amend", "replace", "settle", "withdraw"];
+const CORRECTING: readonly EventBody["kind"][] = [
+  "amend",
+  "replace",
+  "settle",
+  "withdraw",
+  "weigh",
+];
+
+/** Whether an event is one that undo may take back. */
+export const isStep = ({ body }: LogEvent): boolean => CORRECTING.includes(body.kind);
 
 /**
  * Every step back is a withdrawal, and so is every step forward again: what a withdrawal is depends
- * on what it withdraws. Steps about events that are not there, or that count for nothing, are left
- * out.
+ * on what it withdraws. A new correction ends the way forward: what was undone before it stays
+ * undone. Steps about events that are not there, or that count for nothing, are left out.
  * @param events each once, in order
  * @param withdrawals those that count, by the id they take back
  */
@@ -25,13 +35,15 @@ export function sortSteps(
   const effective = new Set([...withdrawals.values()].flat());
   const steps = new Map<string, "correction" | "undo" | "redo">();
   const corrections: LogEvent[] = [];
-  const undone: LogEvent[] = [];
+  let undone: LogEvent[] = [];
   for (const event of events) {
-    if (!CORRECTING.includes(event.body.kind)) continue;
+    if (!isStep(event)) continue;
     const step = stepOf(event, steps);
     steps.set(event.id, step);
+    const isAbout = event.body.kind === "weigh" || about(event).some((id) => known.has(id));
+    if (step === "correction" && isAbout) undone = [];
     const counts = event.body.kind === "withdraw" ? effective.has(event) : true;
-    if (!counts || withdrawals.has(event.id) || !about(event).some((id) => known.has(id))) continue;
+    if (!counts || withdrawals.has(event.id) || !isAbout) continue;
     if (step === "correction") corrections.push(event);
     if (step === "undo") undone.push(event);
   }
@@ -39,9 +51,11 @@ export function sortSteps(
 }
 
 /** The ids an event is about; none for what happened by itself. */
-export function about({ body }: LogEvent): readonly string[] {
+export function about(event: LogEvent): readonly string[] {
+  const { body } = event;
   if (body.kind === "withdraw") return body.targets;
-  return "target" in body ? [body.target] : [];
+  const one = "target" in body ? body.target : splitFrom(event);
+  return one === undefined ? [] : [one];
 }
 
 function stepOf(

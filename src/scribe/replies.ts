@@ -59,12 +59,17 @@ function outcomeOf({ kept, missed, statements, verdict }: Written): Answer["outc
   return statements.every(({ kind }) => kind === "withdraw") ? "taken-back" : "logged";
 }
 
-/** What was logged, as it now stands: a correction is said back as the entry it made. */
+/**
+ * What was logged, as it now stands: a correction is said back as the entry it made. Of an entry that
+ * it split, the parts that it did not correct are not told of.
+ */
 function statedWords({ kept, verdict, doubts, before, asking }: Written) {
   const { session } = asking;
   const lines = (kept?.events ?? []).flatMap(({ body }) => {
-    if (body.kind === "entry") return [`${sentence(say(body.statement))}.`];
-    if (body.kind === "amend") return [`Now ${nowSaid(session, body.target)}.`];
+    if (body.kind === "entry" && body.beside === undefined)
+      return [`${sentence(say(body.statement))}.`];
+    if (body.kind === "amend" && body.at === undefined)
+      return [`Now ${nowSaid(session, body.target)}.`];
     if (body.kind === "withdraw") return [takenBack(before, session, body.targets)];
     return [];
   });
@@ -83,12 +88,13 @@ function statedWords({ kept, verdict, doubts, before, asking }: Written) {
 }
 
 function takenBack(before: Session, after: Session, targets: readonly string[]): string {
+  const corrected = before.corrections
+    .flatMap(({ id, body }) => (targets.includes(id) && body.kind === "amend" ? [body.target] : []))
+    .find((target) => after.entries.some(({ id }) => id === target));
+  if (corrected !== undefined) return `Back to ${nowSaid(after, corrected)}.`;
   const gone = after.withdrawn.filter(({ id }) => targets.includes(id));
-  if (gone.length > 0) return `Taken back: ${gone.map((one) => say(one.statement)).join(", ")}.`;
-  const [corrected] = before.corrections.flatMap(({ id, body }) =>
-    targets.includes(id) && body.kind === "amend" ? [body.target] : [],
-  );
-  return corrected ? `Back to ${nowSaid(after, corrected)}.` : "Taken back.";
+  if (gone.length === 0) return "Taken back.";
+  return `Taken back: ${gone.map((one) => say(one.statement)).join(", ")}.`;
 }
 
 const nowSaid = ({ entries }: Session, target: string): string => {

@@ -35,7 +35,13 @@ const statement: fc.Arbitrary<EntryStatement> = fc.oneof(
 const at = fc.integer({ min: START, max: START + SIZE });
 
 const body: fc.Arbitrary<EventBody> = fc.oneof(
-  { weight: 6, arbitrary: fc.record({ kind: fc.constant("entry" as const), statement }) },
+  {
+    weight: 6,
+    arbitrary: fc.record(
+      { kind: fc.constant("entry" as const), statement, beside: anId },
+      { requiredKeys: ["kind", "statement"] },
+    ),
+  },
   fc.record({ kind: fc.constant("heard" as const) }),
   fc.record(
     {

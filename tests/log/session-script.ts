@@ -37,3 +37,6 @@ export const withdraw = (seq: number, ...targets: string[]) =>
   event(seq, { kind: "withdraw", targets });
 
 export const settle = (seq: number, target: string) => event(seq, { kind: "settle", target });
+
+export const weighed = (seq: number, net: number, weightG: number) =>
+  event(seq, { kind: "weigh", net, weightG });

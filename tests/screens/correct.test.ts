@@ -1,8 +1,9 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { applyAmend } from "../../src/log/amend.ts";
+import { correctionOf, same } from "../../src/log/correction.ts";
 import type { EntryStatement } from "../../src/log/event.ts";
-import { correctionOf, same, sound, withField } from "../../src/screens/review/correct.ts";
+import { sound, withField } from "../../src/screens/review/correct.ts";
 
 test("only what changed is amended", () => {
   const before: EntryStatement = { kind: "fish", species: "carp", weightG: 900, lengthMm: 400 };

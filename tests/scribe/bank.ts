@@ -16,6 +16,8 @@ export const MINUTE_MS = 60_000;
 export class Bank {
   now = NINE;
   settings: Settings = DEFAULT_SETTINGS;
+  /** The entry on the screen, by its id. */
+  inQuestion: string | undefined;
   readonly told: Answer[] = [];
   readonly reminded: string[] = [];
   readonly store: FailingStore;
@@ -45,7 +47,9 @@ export class Bank {
       },
       now: () => this.now,
       tell: (answer) => this.told.push(answer),
+      warn: (answer) => this.told.push(answer),
       remind: (words) => this.reminded.push(words),
+      inQuestion: () => this.inQuestion,
     });
   }
 

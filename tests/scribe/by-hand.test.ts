@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import type { EntryStatement } from "../../src/log/event.ts";
 import type { Entry } from "../../src/log/session.ts";
 import { Bank, MINUTE_MS, NINE } from "./bank.ts";
 
@@ -18,9 +19,13 @@ async function withThreeFish(): Promise<Bank> {
 
 test("amending, clearing and moving an entry", async () => {
   const bank = await withThreeFish();
-  await bank.hand.amend(nth(bank, 0), { species: "tench" });
-  await bank.hand.amend(nth(bank, 1), {}, ["weightG"]);
-  await bank.hand.moveTo(nth(bank, 2), NINE - MINUTE_MS);
+  const correct = (index: number, change: object, at?: number) => {
+    const entry = nth(bank, index);
+    return bank.hand.correct(entry, { ...entry.statement, ...change } as EntryStatement, at);
+  };
+  await correct(0, { species: "tench" });
+  await correct(1, { weightG: undefined });
+  await correct(2, {}, NINE - MINUTE_MS);
   expect(bank.entries).toMatchObject([
     { species: "f1", weightG: 3 * POUND_G },
     { species: "tench", weightG: POUND_G },
@@ -90,7 +95,7 @@ test("weighing a net, and setting the plan", async () => {
 describe("undo and redo", () => {
   test("go back and forth step by step", async () => {
     const bank = await withThreeFish();
-    await bank.hand.amend(nth(bank, 0), { weightG: 5 * POUND_G });
+    await bank.hand.correct(nth(bank, 0), { kind: "fish", weightG: 5 * POUND_G });
     await bank.hand.withdraw(nth(bank, 2));
     const pounds = () => Math.round(bank.session.spokenG / POUND_G);
     expect(pounds()).toBe(7);

@@ -2,7 +2,6 @@ import { useRef, useState } from "preact/hooks";
 import type { Entry } from "../../log/session.ts";
 import { formatClock } from "../../ui/format.ts";
 import type { App } from "../app.ts";
-import { correct } from "./correct.ts";
 import { Editor } from "./editor.tsx";
 import { HeardWords, OtherReadings } from "./readings.tsx";
 import { sayShown } from "./words.ts";
@@ -69,7 +68,7 @@ function Opened({ app, entry, close }: { app: App; entry: Entry; close: () => vo
         at={entry.at}
         save="Save"
         onSave={(statement, at) => {
-          void correct(app, entry, statement, at);
+          void app.correct(entry, statement, at);
           close();
         }}
       />

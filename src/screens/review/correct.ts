@@ -1,17 +1,19 @@
-/** From an entry and what it should have been to the least that says so in the log. */
+/** An entry's statement while it is being put right. */
 import * as v from "valibot";
-import { type Amendable, amendableSchema, statementSchema } from "../../../grammar/statement.ts";
-import { applyAmend } from "../../log/amend.ts";
+import { statementSchema } from "../../../grammar/statement.ts";
 import { type EntryStatement, isEntryStatement } from "../../log/event.ts";
-import type { Entry } from "../../log/session.ts";
-import type { App } from "../app.ts";
+import { EITHER } from "./fields.ts";
 
 type Fields = Readonly<Record<string, unknown>>;
 
-/** The statement with one field set, or taken away where `value` is undefined. */
+/**
+ * The statement with one field set, or taken away where `value` is undefined. Of a value and a step
+ * the one that is set takes the place of the other; another bait is another sort of it.
+ */
 export function withField(statement: EntryStatement, name: string, value: unknown): EntryStatement {
-  const { [name]: _before, ...others } = statement as Fields;
-  const fields = value === undefined ? others : { ...others, [name]: value };
+  const gone = value === undefined ? [name] : [EITHER[name], name === "bait" && "baitNote"];
+  const kept = Object.entries(statement as Fields).filter(([one]) => !gone.includes(one));
+  const fields = Object.fromEntries(value === undefined ? kept : [...kept, [name, value]]);
   return fields as unknown as EntryStatement;
 }
 
@@ -21,51 +23,12 @@ export function sound(statement: EntryStatement): EntryStatement | undefined {
   return read.success && isEntryStatement(read.output) ? read.output : undefined;
 }
 
-export type Correction =
-  | { by: "nothing" }
-  | { by: "amend"; set: Amendable; clear: string[] }
-  | { by: "replace"; statement: EntryStatement };
-
-/**
- * Fields that changed, so that a correction of other fields made elsewhere stands beside this one;
- * another reading as a whole, where fields alone cannot say it.
- */
-export function correctionOf(before: EntryStatement, after: EntryStatement): Correction {
-  const [old, wanted] = [before as Fields, after as Fields];
-  const names = [...new Set([...Object.keys(old), ...Object.keys(wanted)])];
-  const changed = names.filter((name) => !same(old[name], wanted[name]));
-  if (changed.length === 0) return { by: "nothing" };
-  const clear = changed.filter((name) => wanted[name] === undefined);
-  const set = Object.fromEntries(
-    changed.filter((name) => wanted[name] !== undefined).map((name) => [name, wanted[name]]),
-  );
-  const amendment = v.safeParse(v.strictObject(amendableSchema.entries), set);
-  const says = amendment.success && same(applyAmend(before, amendment.output, clear), after);
-  return says ? { by: "amend", set: amendment.output, clear } : { by: "replace", statement: after };
+/** The statement as another kind of entry, with what both kinds can say. */
+export function asKind(statement: EntryStatement, start: EntryStatement): EntryStatement {
+  const shared = ["species", "bait", "baitNote", "unit"] as const;
+  const fields = statement as Fields;
+  const carried = shared.filter((name) => fields[name] !== undefined);
+  const changed = { ...start, ...Object.fromEntries(carried.map((name) => [name, fields[name]])) };
+  // The schema passes over what the kind does not have.
+  return sound(changed as EntryStatement) ?? start;
 }
-
-/**
- * Writes that an entry should have been `after`, at `at`. One that was marked for a look is read
- * anew, which takes the mark off.
- */
-export async function correct(app: App, entry: Entry, after: EntryStatement, at: number) {
-  const correction = correctionOf(entry.statement, after);
-  if (entry.verdict === "check") {
-    await (correction.by === "nothing" ? app.settle(entry) : app.replace(entry, after));
-  } else if (correction.by === "amend") {
-    await app.amend(entry, correction.set, correction.clear);
-  } else if (correction.by === "replace") {
-    await app.replace(entry, after);
-  }
-  if (at !== entry.at) await app.moveTo(entry, at);
-}
-
-/** Whether two values say the same, in whatever order their fields stand. */
-export const same = (one: unknown, other: unknown): boolean => inOrder(one) === inOrder(other);
-
-const inOrder = (value: unknown): string =>
-  JSON.stringify(value, (_, part: unknown) =>
-    typeof part === "object" && part !== null && !Array.isArray(part)
-      ? Object.fromEntries(Object.entries(part).sort(([a], [b]) => (a < b ? -1 : 1)))
-      : part,
-  ) ?? "undefined";

@@ -123,7 +123,7 @@ export const FIELDS: Readonly<Record<EntryStatement["kind"], readonly Field[]>> 
 };
 
 /** Said as a value or as a step, never as both. */
-const EITHER: Readonly<Record<string, string>> = {
+export const EITHER: Readonly<Record<string, string>> = {
   depthMm: "depthByMm",
   distanceMm: "distanceByMm",
   lashMm: "lashByMm",

@@ -1,5 +1,5 @@
 import { useState } from "preact/hooks";
-import { type EntryStatement, isEntryStatement } from "../../log/event.ts";
+import { isEntryStatement } from "../../log/event.ts";
 import type { HeardLine } from "../../log/session.ts";
 import { formatClock } from "../../ui/format.ts";
 import type { App } from "../app.ts";
@@ -76,16 +76,9 @@ function Line({ app, line }: { app: App; line: HeardLine }) {
         <NewEntry
           app={app}
           at={at}
-          onSave={(statement, when) => take(app, line, statement, when)}
+          onSave={(statement, when) => app.adopt(id, [statement], when)}
         />
       )}
     </>
   );
-}
-
-/** Makes an entry of a line; it takes the line's place, and its time if that is not set anew. */
-async function take(app: App, { id, at }: HeardLine, statement: EntryStatement, when: number) {
-  await app.adopt(id, [statement]);
-  const entry = app.session.value.entries.find((one) => one.id === id);
-  if (entry && when !== at) await app.moveTo(entry, when);
 }

@@ -1,7 +1,7 @@
+import { same } from "../../log/correction.ts";
 import { type EntryStatement, type Heard, isEntryStatement } from "../../log/event.ts";
 import type { Entry } from "../../log/session.ts";
 import type { App } from "../app.ts";
-import { same } from "./correct.ts";
 import { sayShown } from "./words.ts";
 
 /** As many as can be told apart at a glance. */
@@ -32,7 +32,7 @@ export function OtherReadings({ app, entry }: { app: App; entry: Entry }) {
           key={JSON.stringify(statement)}
           type="button"
           class="button button-wide reading"
-          onClick={() => app.replace(entry, statement)}
+          onClick={() => app.correct(entry, statement)}
         >
           {sayShown(statement, app.settings.value)}
         </button>

@@ -2,7 +2,6 @@ import { useState } from "preact/hooks";
 import type { Entry } from "../../log/session.ts";
 import { formatClock } from "../../ui/format.ts";
 import type { App } from "../app.ts";
-import { correct } from "./correct.ts";
 import { Editor } from "./editor.tsx";
 import { HeardWords, OtherReadings } from "./readings.tsx";
 import { sayShown } from "./words.ts";
@@ -60,7 +59,7 @@ function Doubtful({ app, entry }: { app: App; entry: Entry }) {
           statement={entry.statement}
           at={entry.at}
           save="Save"
-          onSave={(statement, at) => correct(app, entry, statement, at)}
+          onSave={(statement, at) => app.correct(entry, statement, at)}
         />
       )}
     </article>
