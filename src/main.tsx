@@ -8,12 +8,13 @@ import { Shell } from "./screens/shell.tsx";
 import type { Attendant } from "./scribe/attendant.ts";
 import { byHand } from "./scribe/by-hand.ts";
 import { Desks } from "./scribe/desks.ts";
+import { makeEarsCare } from "./scribe/ears-here.ts";
 import { makeHome } from "./scribe/home.ts";
 import { NewVersion } from "./scribe/new-version.ts";
 import type { Hearing, LastHeard } from "./scribe/news.ts";
 import { readSettings } from "./scribe/settings.ts";
 import { browserSmallStore as small } from "./scribe/small-store.ts";
-import { sendText } from "./share/send-text.ts";
+import { makePassOn } from "./share/pass-on.ts";
 import { ScreenWakeLock } from "./speech/wake-lock.ts";
 
 const TICK_MS = 1000;
@@ -35,6 +36,7 @@ function makeApp(): App {
   const [interim, isAwake] = [signal(""), signal(false)];
   const lastHeard = signal<LastHeard>();
   const nudge = signal<string>();
+  const inQuestion = signal<string>();
   const version = new NewVersion();
 
   const attendant = signal<Attendant>();
@@ -43,7 +45,9 @@ function makeApp(): App {
   const attend = () => {
     attending ??= import("./scribe/attendant.ts").then(
       ({ Attendant }) => {
-        attendant.value = new Attendant({ desks, settings, hearing, interim, lastHeard, nudge });
+        attendant.value = new Attendant({
+          ...{ desks, settings, earsCare, hearing, interim, lastHeard, nudge, inQuestion },
+        });
         return attendant.value;
       },
       (cause) => {
@@ -56,6 +60,7 @@ function makeApp(): App {
   };
 
   const home = makeHome({ small, desks, attend });
+  const earsCare = makeEarsCare(() => home.askToKeep());
   // What was heard at one desk says nothing of another.
   effect(() => {
     desk.value;
@@ -82,7 +87,15 @@ function makeApp(): App {
   const watchVersion = () => void (import.meta.env.PROD && version.watch("./sw.js"));
   afterPaint().then(attend).then(watchVersion, hearingSaysWhy);
 
-  const summaryText = (withPlace = false) => attendant.value?.summaryText(withPlace) ?? "";
+  const passOn = makePassOn({
+    own: desks.own,
+    open: () => desk.value,
+    now: Date.now,
+    settings: () => settings.value,
+    takeSettings: (kept) => {
+      settings.value = readSettings(JSON.stringify(kept));
+    },
+  });
 
   return {
     session,
@@ -100,6 +113,7 @@ function makeApp(): App {
     canUndo: computed(() => session.value.corrections.length > 0),
     canRedo: computed(() => session.value.undone.length > 0),
     ...byHand(() => desk.value.notebook.value),
+    putRight: { inQuestion, readOut: (words) => attendant.value?.readOut(words) },
 
     async startListening() {
       void home.askToKeep();
@@ -119,19 +133,9 @@ function makeApp(): App {
       await desks.playSample(speed, (spoken) => made.hear(spoken));
     },
     stopSample: () => desks.stopSample(),
-    summaryText,
-    shareSummary: (withPlace) => sendText("Pegscribe", summaryText(withPlace)),
-    async exportLog() {
-      const { exportLog } = await import("./log/transfer.ts");
-      const { store, keeper } = desk.value;
-      const log = await exportLog(store, keeper.keeping.unsaved, Date.now());
-      return new Blob([JSON.stringify(log)], { type: "application/json" });
-    },
-    async importLog(text) {
-      const { importLog } = await import("./log/transfer.ts");
-      return importLog(desks.own.store, text);
-    },
+    passOn,
     home,
+    earsCare,
     takeUpdate: () => version.take(),
   };
 }

@@ -3,13 +3,15 @@
  * or how a phrase is read.
  */
 import type { ReadonlySignal } from "@preact/signals";
-import type { Amendable } from "../../grammar/statement.ts";
 import type { EntryStatement, Plan } from "../log/event.ts";
 import type { Entry, Session } from "../log/session.ts";
 import type { SessionSpan } from "../log/store.ts";
 import type { Hearing, Keeping, LastHeard, PossibleReading } from "../scribe/news.ts";
 import type { Settings } from "../scribe/settings.ts";
+import type { EarsCare } from "./app/ears-care.ts";
 import type { Home } from "./app/home.ts";
+import type { PassOn } from "./app/pass-on.ts";
+import type { PutRight } from "./app/put-right.ts";
 
 export type { Hearing, Keeping, LastHeard, PossibleReading, Settings };
 
@@ -34,6 +36,8 @@ export interface App {
 
   /** The phone that the app lives on. */
   home: Home;
+  /** The ears inside the app, and getting ready for no signal. */
+  earsCare: EarsCare;
 
   startListening(): void;
   stopListening(): void;
@@ -42,18 +46,22 @@ export interface App {
   /** Does the same as saying "scratch that", call word or not. */
   takeBack(): Promise<void>;
 
-  amend(entry: Entry, set: Amendable, clear?: readonly string[]): Promise<void>;
-  moveTo(entry: Entry, at: number): Promise<void>;
-  replace(entry: Entry, statement: EntryStatement): Promise<void>;
+  /** What the entry should have been; one that was marked for a look is settled by it. */
+  correct(entry: Entry, statement: EntryStatement, at?: number): Promise<void>;
+  /** The first part stays in the entry's place, the others follow it. */
+  split(entry: Entry, parts: readonly EntryStatement[]): Promise<void>;
+  /** The statement takes the place of both, where the first stands. */
+  join(first: Entry, second: Entry, statement: EntryStatement): Promise<void>;
   withdraw(entry: Entry): Promise<void>;
   restore(entry: Entry): Promise<void>;
   settle(entry: Entry): Promise<void>;
   /** Makes entries out of a line that was heard and not taken. */
-  adopt(heardId: string, statements: readonly EntryStatement[]): Promise<void>;
+  adopt(heardId: string, statements: readonly EntryStatement[], at?: number): Promise<void>;
   addEntry(statement: EntryStatement, at: number): Promise<void>;
   weigh(net: number, weightG: number): Promise<void>;
   undo(): Promise<void>;
   redo(): Promise<void>;
+  putRight: PutRight;
   canUndo: ReadonlySignal<boolean>;
   canRedo: ReadonlySignal<boolean>;
   /** The best few readings of an entry's or heard line's words, best first. */
@@ -71,11 +79,6 @@ export interface App {
   /** Leaves the sample for the angler's own session. */
   stopSample(): void;
 
-  /** The summary as text for a message; water and peg are in it only where the angler allows it. */
-  summaryText(withPlace?: boolean): string;
-  /** The same text, by the share sheet where there is one, through the clipboard elsewhere. */
-  shareSummary(withPlace?: boolean): Promise<"shared" | "copied" | "cancelled" | "failed">;
-  exportLog(): Promise<Blob>;
-  importLog(text: string): Promise<{ added: number }>;
+  passOn: PassOn;
   takeUpdate(): void;
 }

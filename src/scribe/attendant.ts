@@ -1,10 +1,8 @@
 import { computed, effect, type ReadonlySignal, type Signal } from "@preact/signals";
-import { expectedPhrases } from "../../grammar/expected.ts";
-import { summarise } from "../share/summary.ts";
-import { summaryText } from "../share/summary-text.ts";
 import type { Utterance } from "../speech/recogniser.ts";
 import type { Desks } from "./desks.ts";
 import { Ears } from "./ears.ts";
+import type { EarsCare } from "./ears-care.ts";
 import type { Hearing, LastHeard } from "./news.ts";
 import { ownWords, Scribe, type Spoken } from "./scribe.ts";
 import type { Settings } from "./settings.ts";
@@ -12,11 +10,14 @@ import type { Settings } from "./settings.ts";
 export interface AttendantOptions {
   desks: Desks;
   settings: Signal<Settings>;
+  earsCare: EarsCare;
   /** What the attendant shows. */
   hearing: Signal<Hearing>;
   interim: Signal<string>;
   lastHeard: Signal<LastHeard | undefined>;
   nudge: Signal<string | undefined>;
+  /** The entry that is on the screen, by its id. */
+  inQuestion: ReadonlySignal<string | undefined>;
 }
 
 /**
@@ -29,12 +30,14 @@ export class Attendant {
   readonly #scribe: ReadonlySignal<Scribe>;
 
   constructor(options: AttendantOptions) {
-    const { desks, settings, hearing, interim, lastHeard, nudge } = options;
+    const { desks, settings, earsCare, hearing, interim, lastHeard, nudge, inQuestion } = options;
     this.#options = options;
     this.ears = new Ears({
       hearing,
       interim,
       level: settings.value.talkback,
+      choice: computed(() => settings.value.ears),
+      care: earsCare,
       onUtterance: (utterance) => void this.hear(spoken(utterance)),
     });
     this.#scribe = computed(() => {
@@ -49,15 +52,19 @@ export class Attendant {
         now,
         // A sample day in a few minutes would be one long babble.
         tell: (answer) => desks.isHurried || this.ears.tell(answer),
+        warn: async (answer) => {
+          if (!desks.isHurried && (await this.ears.maySpeakUp())) this.ears.tell(answer);
+        },
         remind: (words) => {
           nudge.value = words;
         },
+        inQuestion: () => inQuestion.value,
       });
     });
     effect(() => this.ears.setLevel(settings.value.talkback));
     effect(() => {
       const { plan } = desks.current.value.session.value;
-      this.ears.expect(expectedPhrases(ownWords(plan)));
+      this.ears.learn(ownWords(plan));
     });
     effect(() => {
       const { unsaved } = desks.current.value.keeping.value;
@@ -82,6 +89,12 @@ export class Attendant {
     this.ears.tell({ outcome: "logged", short: words, full: words, asked: true });
   }
 
+  /** Says what was asked for, without a tone; the first time within a gesture. */
+  readOut(words: string): void {
+    this.ears.unlock();
+    this.ears.tell({ short: words, full: words, asked: true });
+  }
+
   takeBack(): Promise<void> {
     return this.#show(this.#scribe.value.takeBack());
   }
@@ -93,12 +106,6 @@ export class Attendant {
 
   readings(heard: { text: string; alternatives?: readonly string[] | undefined }) {
     return this.#scribe.value.readings(heard);
-  }
-
-  /** @param withPlace whether the water and the peg may be named */
-  summaryText(withPlace: boolean): string {
-    const { session, now } = this.#options.desks.current.value;
-    return summaryText(summarise(session.value, now()), this.#options.settings.value, withPlace);
   }
 
   async #show(hearing: Promise<LastHeard>): Promise<void> {

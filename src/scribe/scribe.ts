@@ -2,6 +2,7 @@ import { createReader, type Reader, type ReaderOptions } from "../../grammar/rea
 import { say } from "../../grammar/say.ts";
 import type { Heard, Plan } from "../log/event.ts";
 import type { Answer } from "../speech/talkback.ts";
+import { reviewWords } from "../words/review.ts";
 import { judge } from "./judge.ts";
 import type { LastHeard, PossibleReading } from "./news.ts";
 import type { Notebook } from "./notebook.ts";
@@ -9,6 +10,7 @@ import { replyTo } from "./replies.ts";
 import type { Settings } from "./settings.ts";
 import { Watch } from "./watch.ts";
 import { isForAnswerOnly, type Said, writingOf } from "./writing.ts";
+import { isYes } from "./yes.ts";
 
 /** One thing said or typed. */
 export interface Spoken {
@@ -32,8 +34,12 @@ export interface ScribeOptions {
   now(): number;
   /** Tells the angler by tone and voice. */
   tell(answer: Answer): unknown;
+  /** Speaks up unasked; where several tabs look at one session, one of them does. */
+  warn(answer: Answer): unknown;
   /** Shows a warning or a reminder. */
   remind(words: string): void;
+  /** The entry that the angler has before him, by its id: what "that" means. */
+  inQuestion?(): string | undefined;
 }
 
 /** Takes down what is said into one notebook: heard, read, judged, written, answered. */
@@ -82,12 +88,12 @@ export class Scribe {
     const { notebook, now, settings } = this.#options;
     const session = notebook.session.value;
     for (const alarm of this.#watch.alarms(session, now(), settings())) {
-      this.#options.tell({ outcome: "warning", short: alarm, full: alarm });
+      this.#options.warn({ outcome: "warning", short: alarm, full: alarm });
       this.#options.remind(alarm);
     }
     const nudge = this.#watch.nudge(session, now());
     if (nudge === undefined) return;
-    this.#options.tell({ short: nudge, full: nudge, asked: true });
+    this.#options.warn({ short: nudge, full: nudge, asked: true });
     this.#options.remind(nudge);
   }
 
@@ -118,6 +124,11 @@ export class Scribe {
   async #read({ alternatives, confidence, by, startedAt }: Spoken): Promise<LastHeard> {
     const { notebook, settings } = this.#options;
     await this.#opened;
+    const agreed = this.#agreed(alternatives);
+    if (agreed !== undefined) {
+      const heard = heardOf(alternatives[0] ?? "", alternatives, confidence, by);
+      return this.#write({ statements: [], doubts: [], verdict: "log", heard, settles: agreed });
+    }
     const { callWord } = settings();
     const reader = this.#readerFor({
       own: ownWords(notebook.session.value.plan),
@@ -133,10 +144,17 @@ export class Scribe {
     });
   }
 
+  /** The doubtful entry on the screen that was just found right in so many words. */
+  #agreed(alternatives: readonly string[]): string | undefined {
+    const id = this.#options.inQuestion?.();
+    const entry = this.#options.notebook.session.value.entries.find((one) => one.id === id);
+    return entry?.verdict === "check" && alternatives.some(isYes) ? id : undefined;
+  }
+
   async #write(said: Said & { doubts: readonly string[] }): Promise<LastHeard> {
     const { notebook, now, setLevel, settings, tell, trouble } = this.#options;
     const before = notebook.session.value;
-    const { notes, missed } = writingOf(said, before);
+    const { notes, missed } = writingOf(said, before, this.#options.inQuestion?.());
     const kept = notes.length > 0 ? await notebook.write(notes) : undefined;
     const asking = { session: notebook.session.value, now: now(), units: settings() };
     const level = said.statements.findLast((one) => one.kind === "talkback")?.level;
@@ -147,7 +165,7 @@ export class Scribe {
     return {
       text: said.heard.text,
       verdict: said.verdict,
-      understood: said.statements.filter((one) => !isForAnswerOnly(one)).map(say),
+      understood: understoodOf(said),
       ...(isWorded(reply) && { answer: reply.full }),
       isStored: kept?.isStored ?? true,
       at: said.at ?? now(),
@@ -184,6 +202,11 @@ export const ownWords = ({ ownSpecies = [], ownBaits = [], ownRigs = [] }: Plan)
   baits: ownBaits,
   rigs: ownRigs,
 });
+
+const understoodOf = ({ statements, settles }: Said): string[] =>
+  settles === undefined
+    ? statements.filter((one) => !isForAnswerOnly(one)).map(say)
+    : [reviewWords.rightAsItIs];
 
 function heardOf(
   text: string,

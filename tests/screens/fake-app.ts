@@ -4,14 +4,15 @@ import { SteadyClock } from "../../src/log/clock.ts";
 import { Keeper } from "../../src/log/keeper.ts";
 import { MemoryStore } from "../../src/log/memory-store.ts";
 import type { Session } from "../../src/log/session.ts";
+import type { EarsKept } from "../../src/screens/app/ears-care.ts";
 import type { HomeScreenState, StorageState } from "../../src/screens/app/home.ts";
 import type { App, Hearing, Keeping, LastHeard, Settings } from "../../src/screens/app.ts";
 import { byHand } from "../../src/scribe/by-hand.ts";
 import { Notebook } from "../../src/scribe/notebook.ts";
 import { Scribe } from "../../src/scribe/scribe.ts";
 import { DEFAULT_SETTINGS } from "../../src/scribe/settings.ts";
-import { summarise } from "../../src/share/summary.ts";
-import { summaryText } from "../../src/share/summary-text.ts";
+import type { EarsThere } from "../../src/speech/ranking.ts";
+import { makePassOn } from "../../src/share/pass-on.ts";
 
 /** Nine in the morning, where the test runs. */
 export const NINE = new Date(2026, 5, 6, 9, 0, 0).getTime();
@@ -35,6 +36,8 @@ export interface FakeApp extends App {
     storage: Signal<StorageState>;
     homeScreen: Signal<HomeScreenState>;
     isNew: Signal<boolean>;
+    earsKept: Signal<EarsKept>;
+    webEars: Signal<EarsThere["web"]>;
   };
 }
 
@@ -47,17 +50,21 @@ export async function fakeApp(lines: readonly Line[] = []): Promise<FakeApp> {
     () => now.value,
   );
   const store = new MemoryStore(clock);
-  const notebook = new Notebook("session-a", store, new Keeper(store, clock));
+  const keeper = new Keeper(store, clock);
+  const notebook = new Notebook("session-a", store, keeper);
   await notebook.ready;
   const settings = signal<Settings>(DEFAULT_SETTINGS);
   const hearing = signal<Hearing>({ is: "off", sendsSound: true });
   const keeping = signal<Keeping>({ unsaved: 0, damaged: 0 });
   const [interim, nudge] = [signal(""), signal<string>()];
   const lastHeard = signal<LastHeard>();
+  const inQuestion = signal<string>();
   const sample = signal<{ done: number; of: number }>();
   const [isAwake, updateWaiting] = [signal(true), signal(false)];
   const storage = signal<StorageState>("unknown");
   const [homeScreen, isNew] = [signal<HomeScreenState>("by-menu"), signal(false)];
+  const earsKept = signal<EarsKept>({ is: "absent" });
+  const webEars = signal<EarsThere["web"]>("sends");
   const scribe = new Scribe({
     notebook,
     trouble: () => undefined,
@@ -65,17 +72,17 @@ export async function fakeApp(lines: readonly Line[] = []): Promise<FakeApp> {
     now: () => now.value,
     setLevel: () => {},
     tell: () => {},
+    warn: () => {},
     remind: (words) => {
       nudge.value = words;
     },
+    inQuestion: () => inQuestion.value,
   });
   const { session } = notebook;
   for (const [minutes, ...alternatives] of lines) {
     now.value = NINE + minutes * MINUTE_MS;
     lastHeard.value = await scribe.hear({ alternatives, by: "web" });
   }
-  const text = (withPlace = false) =>
-    summaryText(summarise(session.value, now.value), settings.value, withPlace);
 
   return {
     ...{ session, hearing, interim, lastHeard, keeping, nudge, settings, now, isAwake, sample },
@@ -84,6 +91,13 @@ export async function fakeApp(lines: readonly Line[] = []): Promise<FakeApp> {
     canUndo: computed(() => session.value.corrections.length > 0),
     canRedo: computed(() => session.value.undone.length > 0),
     ...byHand(() => notebook),
+    putRight: { inQuestion, readOut: (words) => void asked.push(`say: ${words}`) },
+    earsCare: {
+      ...{ state: earsKept, web: webEars },
+      measure: async () => {},
+      getReady: async () => void asked.push("get ready"),
+      remove: async () => void asked.push("remove the ears"),
+    },
     home: {
       storage,
       askToKeep: async () => void asked.push("ask to keep"),
@@ -110,17 +124,17 @@ export async function fakeApp(lines: readonly Line[] = []): Promise<FakeApp> {
     openSession: async (id) => void asked.push(`open ${id}`),
     playSample: async (speed) => void asked.push(`play the sample at ${speed}`),
     stopSample: ask("stop the sample"),
-    summaryText: text,
-    shareSummary: async (withPlace) => {
-      asked.push(`share: ${text(withPlace)}`);
-      return "copied";
-    },
-    exportLog: async () => new Blob(["{}"], { type: "application/json" }),
-    importLog: async (file) => {
-      asked.push(`import ${file}`);
-      return { added: 3 };
-    },
+    passOn: makePassOn({
+      own: { store, keeper },
+      open: () => ({ store, keeper, session }),
+      now: () => now.value,
+      settings: () => settings.value,
+      takeSettings: (kept) => void asked.push(`settings ${JSON.stringify(kept)}`),
+    }),
     takeUpdate: ask("take the update"),
-    plays: { storage, homeScreen, isNew, hearing, keeping, interim, updateWaiting, sample, now },
+    plays: {
+      ...{ storage, homeScreen, isNew, hearing, keeping, interim, updateWaiting, sample, now },
+      ...{ earsKept, webEars },
+    },
   };
 }
