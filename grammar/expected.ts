@@ -9,7 +9,7 @@ import type { OwnWords } from "./vocabulary/vocabulary.ts";
  * guess, the trade's names, and one sentence of each phrase.
  */
 export function expectedPhrases({ species = [], baits = [], rigs = [] }: OwnWords = {}): string[] {
-  const own = [...species, ...baits, ...rigs].flatMap(({ spoken }) => spoken);
+  const own = [...species, ...baits, ...rigs].flatMap(({ name, spoken }) => [name, ...spoken]);
   const names = [...SPECIES, ...BAITS].flatMap(({ names }) => names.slice(0, 2));
   const sentences = PHRASES.flatMap(({ examples }) => Object.keys(examples).slice(0, 1));
   return [...new Set([...own, ...names, ...sentences])];

@@ -1,8 +1,13 @@
-import type { Signal } from "@preact/signals";
+import { effect, type ReadonlySignal, type Signal, untracked } from "@preact/signals";
+import { expectedPhrases } from "../../grammar/expected.ts";
+import { namesByPlace } from "../../grammar/fsg/own-words.ts";
+import type { OwnWords } from "../../grammar/vocabulary/vocabulary.ts";
 import { systemClock } from "../speech/clock.ts";
 import { Listener } from "../speech/listener.ts";
 import type { ListenerState } from "../speech/listener-state.ts";
+import { OfflineRecogniser } from "../speech/offline/offline-recogniser.ts";
 import { findLocalLanguage } from "../speech/on-device.ts";
+import { type EarsChoice, rankEars } from "../speech/ranking.ts";
 import type { Recogniser, TroubleReason, Utterance } from "../speech/recogniser.ts";
 import { type Answer, Talkback, type TalkbackLevel } from "../speech/talkback.ts";
 import { TonePlayer } from "../speech/tone-player.ts";
@@ -10,6 +15,10 @@ import { troubleWords } from "../speech/trouble-words.ts";
 import { findSynthesis, Voice } from "../speech/voice.ts";
 import { hearsContinuously, WebRecogniser } from "../speech/web-recogniser.ts";
 import { findWebSpeech } from "../speech/web-speech-types.ts";
+import { listeningWords } from "../words/listening.ts";
+import { Deafness } from "./deafness.ts";
+import type { EarsCare } from "./ears-care.ts";
+import { appFolder } from "./ears-here.ts";
 import type { Hearing } from "./news.ts";
 import { TabLock } from "./tab-lock.ts";
 
@@ -17,31 +26,30 @@ export interface EarsOptions {
   hearing: Signal<Hearing>;
   interim: Signal<string>;
   level: TalkbackLevel;
+  choice: ReadonlySignal<EarsChoice>;
+  /** Which ears there are; those of the browser are found out here. */
+  care: EarsCare;
   onUtterance(utterance: Utterance): void;
 }
-
-const ELSEWHERE = {
-  what: "Another tab is listening.",
-  todo: "Go on in that tab, or stop listening there first.",
-};
 
 /** Hearing and speaking put together: half-duplex, in one tab at a time, shown through signals. */
 export class Ears {
   readonly #options: EarsOptions;
+  readonly #offline: OfflineRecogniser;
   readonly #listener: Listener;
   readonly #talkback: Talkback;
+  readonly #deafness: Deafness;
   readonly #lock = new TabLock("pegscribe-ears");
 
   constructor(options: EarsOptions) {
     this.#options = options;
-    const { hearing, interim } = options;
-    const web = webRecogniser((isLocal) => this.#show({ sendsSound: !isLocal }));
-    const recognisers: Recogniser[] = web ? [web] : [];
-    hearing.value = web
-      ? { ...hearing.value, sendsSound: true }
-      : { is: "unavailable", trouble: wordsFor("unsupported"), sendsSound: false };
+    const { interim, care, choice } = options;
+    this.#offline = new OfflineRecogniser(appFolder());
+    const web = this.#findWeb();
+    const recognisers: Recogniser[] = web ? [web, this.#offline] : [this.#offline];
     this.#listener = new Listener({
       recognisers,
+      rank: () => this.#rank(),
       events: {
         onState: (state) => this.#follow(state),
         onInterim: (text) => {
@@ -49,6 +57,7 @@ export class Ears {
         },
         onUtterance: (utterance) => {
           interim.value = "";
+          this.#deafness.forget();
           options.onUtterance(utterance);
         },
         onTrouble: () => {},
@@ -62,21 +71,29 @@ export class Ears {
       hold: () => this.#listener.hold(),
       release: () => this.#listener.release(),
     });
+    this.#deafness = new Deafness(systemClock, (reason) => {
+      const { what, todo } = this.#wordsFor(reason);
+      this.tell({ outcome: "warning", short: what, full: `${what} ${todo}` });
+    });
+    effect(() => {
+      void [choice.value, care.web.value, care.offline.value];
+      untracked(() => this.#reconsider());
+    });
   }
 
   /** To be called within a gesture the first time. */
   async start(): Promise<void> {
     this.unlock();
+    this.#deafness.forget();
     if (await this.#lock.take()) this.#listener.start();
-    else this.#show({ is: "refused", trouble: ELSEWHERE });
+    else this.#show({ is: "refused", sendsSound: false, trouble: listeningWords.elsewhere });
   }
 
   stop(): void {
     this.#listener.stop();
     this.#lock.release();
     // The listener says nothing where it never began, as with another tab listening.
-    if (this.#listener.state.is === "off" && this.#options.hearing.value.is === "refused")
-      this.#follow({ is: "off" });
+    if (this.#listener.state.is === "off") this.#showAtRest();
   }
 
   /** Within any gesture: browsers keep silent before one. */
@@ -92,41 +109,90 @@ export class Ears {
     this.#talkback.level = level;
   }
 
-  /** Words to expect, most telling first. */
-  expect(phrases: readonly string[]): void {
-    this.#listener.expect(phrases);
+  /** The words of the angler's own, which no ears know by themselves. */
+  learn(own: OwnWords): void {
+    this.#listener.expect(expectedPhrases(own));
+    this.#offline.learn(namesByPlace(own));
+  }
+
+  /** True unless the listening, and with it the warnings, is another tab's. */
+  maySpeakUp(): Promise<boolean> {
+    return this.#lock.isOurs();
+  }
+
+  /** The browser's recogniser, which hears on the device as soon as that is found to be possible. */
+  #findWeb(): WebRecogniser | undefined {
+    const speech = findWebSpeech();
+    this.#options.care.web.value = speech ? "sends" : "none";
+    if (!speech) return undefined;
+    const web = new WebRecogniser(speech, { continuous: hearsContinuously(navigator) });
+    findLocalLanguage(speech.Recognition).then((local) => {
+      if (local?.status !== "available") return;
+      web.hearLocally(local.lang);
+      this.#options.care.web.value = "on-device";
+    });
+    return web;
+  }
+
+  /** The angler's choice, or what there is to choose from, has changed. */
+  #reconsider(): void {
+    this.#listener.reconsider();
+    if (this.#listener.state.is === "off") this.#showAtRest();
+  }
+
+  #rank() {
+    const { choice, care } = this.#options;
+    return rankEars({
+      choice: choice.peek(),
+      web: care.web.peek(),
+      offline: care.offline.peek(),
+      online: navigator.onLine,
+    });
   }
 
   #follow(state: ListenerState): void {
-    const { sendsSound } = this.#options.hearing.value;
-    this.#options.hearing.value = {
-      is: state.is,
-      sendsSound,
-      ...("kind" in state && { kind: state.kind }),
-      ...("trouble" in state && { trouble: wordsFor(state.trouble.reason) }),
-    };
+    if (state.is === "off") this.#showAtRest();
+    else this.#show(this.#hearingOf(state));
     if (state.is !== "listening") this.#options.interim.value = "";
+    else if (state.kind === "web" && this.#rank().includes("offline")) void this.#offline.prepare();
+    this.#deafness.follow(state);
   }
 
-  #show(part: Partial<Hearing>): void {
-    this.#options.hearing.value = { ...this.#options.hearing.value, ...part };
+  #hearingOf(state: ListenerState): Hearing {
+    const kind = "kind" in state ? state.kind : undefined;
+    const reason = "trouble" in state ? state.trouble.reason : undefined;
+    return {
+      is: reason === "not-kept" ? "unavailable" : state.is,
+      sendsSound: this.#sendsSound(kind),
+      ...(kind && { kind }),
+      ...(reason && { trouble: this.#wordsFor(reason) }),
+    };
   }
-}
 
-/** The browser's recogniser, which hears on the device as soon as that is found to be possible. */
-function webRecogniser(onLocal: (isLocal: boolean) => void): WebRecogniser | undefined {
-  const speech = findWebSpeech();
-  if (!speech) return undefined;
-  const web = new WebRecogniser(speech, { continuous: hearsContinuously(navigator) });
-  findLocalLanguage(speech.Recognition).then((local) => {
-    if (local?.status !== "available") return;
-    web.hearLocally(local.lang);
-    onLocal(true);
-  });
-  return web;
-}
+  /** Before the first start, too, it is told who would listen, or that nobody can. */
+  #showAtRest(): void {
+    const [first] = this.#rank();
+    const isThere = first === "web" || (first && this.#options.care.offline.peek() === "kept");
+    const reason = first ? "not-kept" : "unsupported";
+    this.#show(
+      isThere
+        ? { is: "off", sendsSound: this.#sendsSound(first) }
+        : { is: "unavailable", sendsSound: false, trouble: this.#wordsFor(reason) },
+    );
+  }
 
-function wordsFor(reason: TroubleReason): NonNullable<Hearing["trouble"]> {
-  const { what, remedy } = troubleWords(reason);
-  return { what, todo: remedy };
+  #sendsSound(kind: Recogniser["kind"] | undefined): boolean {
+    return this.#options.care.web.peek() === "sends" && (kind ?? this.#rank()[0]) === "web";
+  }
+
+  #wordsFor(reason: TroubleReason): NonNullable<Hearing["trouble"]> {
+    const { what, remedy } = troubleWords(reason);
+    if (reason !== "not-kept") return { what, todo: remedy };
+    const noWeb = this.#options.care.web.peek() === "none";
+    return { what: noWeb ? listeningWords.web.none : what, todo: listeningWords.fetchFirst };
+  }
+
+  #show(hearing: Hearing): void {
+    this.#options.hearing.value = hearing;
+  }
 }

@@ -12,6 +12,8 @@ const settingsSchema = v.object({
   hand: v.optional(v.picklist(["right", "left"]), "right"),
   /** Light colours are the easier ones to read in the sun, whatever the rest of the phone does. */
   lights: v.optional(v.picklist(["system", "light", "dark"]), "system"),
+  /** Which ears listen: the browser's, those inside the app, or whichever is better at the time. */
+  ears: v.optional(v.picklist(["either", "web", "offline"]), "either"),
   warnings: v.optional(warningsSchema, ALL_WARNINGS),
 });
 
@@ -24,6 +26,7 @@ export const DEFAULT_SETTINGS: Settings = {
   callWord: undefined,
   hand: "right",
   lights: "system",
+  ears: "either",
   warnings: ALL_WARNINGS,
 };
 

@@ -20,6 +20,17 @@ export class TabLock {
     });
   }
 
+  /**
+   * Whether this tab may act for all: it has the lock, or no tab has and this one is in sight. Where
+   * browsers have no locks, always.
+   */
+  async isOurs(): Promise<boolean> {
+    const { locks } = navigator as Partial<Navigator>;
+    if (!locks || this.#release) return true;
+    const { held = [] } = await locks.query();
+    return held.every(({ name }) => name !== this.#name) && !document.hidden;
+  }
+
   release(): void {
     this.#release?.();
     this.#release = undefined;

@@ -53,6 +53,7 @@ function house() {
         now,
         setLevel: () => {},
         tell: () => {},
+        warn: () => {},
         remind: (words) => reminded.push(words),
       });
     scribes.set(notebook.value, scribe);

@@ -1,4 +1,5 @@
 /** What the ears are doing, in words that can be acted on. */
+import { listeningWords } from "../../words/listening.ts";
 import type { Hearing } from "../app.ts";
 
 export interface EarsWords {
@@ -10,28 +11,14 @@ export interface EarsWords {
   starts: boolean;
 }
 
-const STATES: Readonly<Record<Hearing["is"], string>> = {
-  off: "Not listening",
-  starting: "Opening the microphone",
-  listening: "Listening",
-  held: "Speaking, then listening",
-  waiting: "Waiting to listen again",
-  refused: "Not allowed to listen",
-  unavailable: "Cannot listen here",
-};
-
-const BUTTONS: Partial<Record<Hearing["is"], string>> = {
-  off: "Start listening",
-  refused: "Try again",
-  unavailable: "Try again",
-};
+const { live } = listeningWords;
 
 export function earsWords({ is, kind, sendsSound }: Hearing): EarsWords {
-  const start = BUTTONS[is];
+  const start = live.starts[is];
   const which = whichEars(is, kind, sendsSound);
   return {
-    state: STATES[is],
-    button: start ?? "Stop listening",
+    state: live.states[is],
+    button: start ?? live.stop,
     starts: start !== undefined,
     ...(which !== undefined && { which }),
   };
@@ -39,11 +26,8 @@ export function earsWords({ is, kind, sendsSound }: Hearing): EarsWords {
 
 function whichEars(is: Hearing["is"], kind: Hearing["kind"], sendsSound: boolean) {
   if (is === "refused" || is === "unavailable") return undefined;
-  if (is === "off" && sendsSound) {
-    return "The browser turns speech into words and sends the sound to its maker to do so.";
-  }
-  if (kind === "web")
-    return `By the browser${sendsSound ? ", over the network" : ", on the phone"}`;
-  if (kind === "offline") return "By the recogniser inside the app; nothing leaves the phone";
+  if (is === "off" && sendsSound) return live.sends;
+  if (kind === "web") return live.byWeb(sendsSound);
+  if (kind === "offline") return live.byOffline;
   return undefined;
 }

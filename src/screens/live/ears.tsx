@@ -1,3 +1,4 @@
+import { listeningWords } from "../../words/listening.ts";
 import type { App } from "../app.ts";
 import { earsWords } from "./ears-words.ts";
 
@@ -18,12 +19,25 @@ export function Ears({ app }: { app: App }) {
         {button}
       </button>
       {which && <p class="ears-which">{which}</p>}
+      <Offer app={app} />
       {trouble && (
         <p class="ears-trouble">
           <strong>{trouble.what}</strong> {trouble.todo}
         </p>
       )}
     </section>
+  );
+}
+
+/** The way to ears that send nothing and need no signal, while nobody listens yet. */
+function Offer({ app }: { app: App }) {
+  const { is, sendsSound } = app.hearing.value;
+  const isNeeded = is === "unavailable" || (is === "off" && sendsSound);
+  if (!isNeeded || app.earsCare.state.value.is === "impossible") return null;
+  return (
+    <a class="ears-offer" href="#set-up">
+      {listeningWords.live.instead}
+    </a>
   );
 }
 

@@ -2,6 +2,7 @@
 import "./set-up.css";
 import type { App } from "../app.ts";
 import { Limits } from "./limits.tsx";
+import { Listening } from "./listening.tsx";
 import { OwnWords } from "./own-words.tsx";
 import { Sessions } from "./sessions.tsx";
 import { Visit } from "./visit.tsx";
@@ -15,6 +16,7 @@ export function SetUpScreen({ app }: { app: App }) {
       </p>
       <div class="tickets">
         <Visit app={app} />
+        <Listening app={app} />
         <Limits app={app} />
         <OwnWords app={app} />
         <Sessions app={app} />

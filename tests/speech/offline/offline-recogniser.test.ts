@@ -84,7 +84,7 @@ describe("hearing", () => {
 });
 
 describe("words of the angler's own", () => {
-  const own = { own_species: ["brass carp"] };
+  const own = { own_species: [{ spoken: "brass carp" }] };
 
   it("go to a worker hired later", async () => {
     scene.recogniser.learn(own);
@@ -95,7 +95,7 @@ describe("words of the angler's own", () => {
   it("are learnt while it hears, and only when they change", async () => {
     await scene.listen();
     scene.recogniser.learn(own);
-    scene.recogniser.learn({ own_species: ["brass carp"] });
+    scene.recogniser.learn(structuredClone(own));
     expect(scene.worker.told.filter(({ is }) => is === "learn")).toEqual([{ is: "learn", own }]);
     expect(scene.ears.told).toEqual(["listening"]);
   });
