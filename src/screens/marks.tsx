@@ -1,7 +1,7 @@
 import type { JSX } from "preact";
 import type { Route } from "./routes.ts";
 
-/** Drawn on a square of 24, in strokes: a float, a ticked tag, a climb, shot on a line, lines, ripples, a phone. */
+/** Drawn on a square of 24, in strokes: a float, a ticked tag, a climb, shot on a line, lines, ripples, a phone, a file, an arrow, steps. */
 const MARKS: Readonly<Record<Route["id"], JSX.Element>> = {
   live: <path d="M12 2v6m0 0c4 4 4 8 0 13c-4-5-4-9 0-13zM2 14h5m10 0h5" />,
   review: <path d="M4 4h11l5 5v11H4zM8 13l3 3l5-6" />,
@@ -10,6 +10,9 @@ const MARKS: Readonly<Record<Route["id"], JSX.Element>> = {
   more: <path d="M4 6h16M4 12h16M4 18h16" />,
   phrases: <path d="M4 9q3 3 0 6M9 6q6 6 0 12M14 3q9 9 0 18" />,
   settings: <path d="M7 2h10v20H7zM10 18.500h4" />,
+  files: <path d="M5 2h9l5 5v15H5zM12 9v9M8.500 14.500L12 18l3.500-3.500" />,
+  shared: <path d="M3 12h14M12 6l6 6l-6 6" />,
+  guide: <path d="M4 21V11h5V6h5V2h6v19z" />,
 };
 
 /** The sign of a screen, for the eyes only: its name always stands beside it. */

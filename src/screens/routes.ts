@@ -4,8 +4,8 @@ import { appWords } from "../words/app.ts";
 
 interface Way {
   id: keyof typeof appWords.screens;
-  /** In the bar at the foot of every screen, or in the list under "More". */
-  place: "bar" | "more";
+  /** In the bar at the foot of every screen, in the list under "More", or only behind a link. */
+  place: "bar" | "more" | "link";
 }
 
 const WAYS = [
@@ -16,6 +16,9 @@ const WAYS = [
   { id: "more", place: "bar" },
   { id: "phrases", place: "more" },
   { id: "settings", place: "more" },
+  { id: "files", place: "more" },
+  { id: "guide", place: "more" },
+  { id: "shared", place: "link" },
 ] as const satisfies readonly Way[];
 
 /** A screen that can be opened. */
@@ -23,16 +26,28 @@ export const ROUTES = WAYS.map((way) => ({ ...way, ...appWords.screens[way.id] }
 
 export type Route = (typeof ROUTES)[number];
 
-/** The screen an address names; the first where it names none. */
-export const routeOf = (hash: string): Route =>
-  ROUTES.find(({ id }) => `#${id}` === hash) ?? (ROUTES[0] as Route);
+/** The screen an address names; Live where it names one that is not there. */
+export const routeOf = (hash: string): Route => {
+  const named = IS_SHARED.test(hash) ? "shared" : hash.slice(1);
+  return ROUTES.find(({ id }) => id === named) ?? (ROUTES[0] as Route);
+};
 
-/** The screen that the address bar names, followed until `stop` is called. */
-export function followAddress(): { route: ReadonlySignal<Route>; stop: () => void } {
-  const route = signal(routeOf(location.hash));
+/** A session that somebody passed on stands behind the hash itself, after its version. */
+const IS_SHARED = /^#v\d+\./;
+
+/**
+ * The screen that the address bar names, followed until `stop` is called.
+ * @param home the screen of an address that names none
+ */
+export function followAddress(home: () => Route["id"]) {
+  const named = () => routeOf(location.hash || `#${home()}`);
+  const route = signal(named());
   const follow = () => {
-    route.value = routeOf(location.hash);
+    route.value = named();
   };
   addEventListener("hashchange", follow);
-  return { route, stop: () => removeEventListener("hashchange", follow) };
+  return {
+    route: route as ReadonlySignal<Route>,
+    stop: () => removeEventListener("hashchange", follow),
+  };
 }

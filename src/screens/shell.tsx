@@ -25,12 +25,22 @@ const SCREENS: Readonly<Record<Route["id"], Screen>> = {
   "set-up": later(async () => (await import("./set-up/set-up.tsx")).SetUpScreen),
   more: later(async () => (await import("./more/more.tsx")).More),
   phrases: later(async () => (await import("./phrases/phrases.tsx")).Phrases),
+  files: later(async () => (await import("./files/files.tsx")).Files),
+  shared: later(async () => (await import("./shared/shared.tsx")).SharedScreen),
+  guide: later(async () => (await import("./first-run/first-run.tsx")).FirstRun),
   settings: later(async () => (await import("./settings/settings.tsx")).SettingsScreen),
 };
 
 export function Shell({ app }: { app: App }) {
-  const { route, stop } = useMemo(followAddress, []);
+  const { route, stop } = useMemo(
+    () => followAddress(() => (app.home.isNew.peek() ? "guide" : "live")),
+    [],
+  );
   useEffect(() => stop, [stop]);
+  const { hand, lights } = app.settings.value;
+  useEffect(() => {
+    Object.assign(document.documentElement.dataset, { hand, lights });
+  }, [hand, lights]);
   const { id, name } = route.value;
   return (
     <div class="shell">

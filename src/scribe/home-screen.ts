@@ -17,7 +17,7 @@ export class HomeScreen {
   readonly #state;
   #offer: InstallOffer | undefined;
 
-  constructor(window: Window) {
+  constructor(window: Pick<Window, "matchMedia" | "addEventListener">) {
     const { matches } = window.matchMedia("(display-mode: standalone)");
     this.#state = signal<HomeScreenState>(matches ? "there" : "by-menu");
     this.state = this.#state;

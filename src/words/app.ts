@@ -9,6 +9,8 @@ export const appWords = {
     more: { name: "More", about: "Everything else" },
     phrases: { name: "Phrases", about: "What you can say, with examples" },
     settings: { name: "This phone", about: "Units, voice, colours, and how safe the log is" },
+    files: { name: "Files", about: "Keep the log, move it to another phone, or take one in" },
+    shared: { name: "Passed on", about: "A session that somebody sent" },
     guide: { name: "First steps", about: "Say a phrase and see it understood" },
   },
   ways: "Screens",

@@ -13,6 +13,8 @@ export interface BenchOptions {
   settings?: Partial<Settings>;
   /** Another page of the same browser shares its log and its locks. */
   context?: BrowserContext;
+  /** A phone that the app was never opened on, which begins with first steps. */
+  isNew?: boolean;
 }
 
 /** Tones, so that a test need not wait for a voice after every phrase; questions are still answered. */
@@ -36,7 +38,7 @@ export class Bench {
 
   static async open(
     browser: Browser,
-    { url, speech = true, storage = true, settings, context }: BenchOptions,
+    { url, speech = true, storage = true, settings, context, isNew = false }: BenchOptions,
   ): Promise<Bench> {
     const own = context ?? (await browser.newContext({ viewport: { width: 390, height: 844 } }));
     const page = await own.newPage();
@@ -52,6 +54,7 @@ export class Bench {
       (kept) => localStorage.getItem("pegscribe.settings") ?? localStorage.setItem(...kept),
       ["pegscribe.settings", JSON.stringify({ ...SETTINGS, ...settings })] as const,
     );
+    if (!isNew) await page.addInitScript(() => localStorage.setItem("pegscribe.guide", "seen"));
     await page.goto(url);
     await page.getByRole("heading", { level: 1 }).waitFor();
     return bench;

@@ -61,3 +61,8 @@ test("text takes its colour from the theme alone", () => {
   );
   expect(faults).toEqual([]);
 });
+
+test("nothing on the screen moves by itself", () => {
+  const moving = sheets.filter(([, css]) => /\b(animation|transition|scroll-behavior)\b/.test(css));
+  expect(moving.map(([path]) => path)).toEqual([]);
+});

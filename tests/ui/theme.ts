@@ -2,21 +2,16 @@
 
 export type Theme = ReadonlyMap<string, string>;
 
-/** The colours of the light theme, and those of the dark one where it differs. */
+/** The colours of the light theme and of the dark one, from `--x: light-dark(#…, #…)` or `--x: #…`. */
 export function readThemes(css: string): { light: Theme; dark: Theme } {
-  const dark = /@media \(prefers-color-scheme: dark\) \{([\s\S]*?\n)\}/.exec(css);
-  if (!dark) throw new Error("The style sheet has no dark theme.");
-  const light = coloursIn(css.replace(dark[0], ""));
-  return { light, dark: new Map([...light, ...coloursIn(dark[1] ?? "")]) };
+  const found = [
+    ...css.matchAll(/--([\w-]+):\s*(?:light-dark\()?(#[0-9a-f]{6})(?:, (#[0-9a-f]{6})\))?;/g),
+  ];
+  return {
+    light: new Map(found.map(([, name = "", hex = ""]) => [name, hex])),
+    dark: new Map(found.map(([, name = "", light = "", hex = light]) => [name, hex])),
+  };
 }
-
-const coloursIn = (css: string): Theme =>
-  new Map(
-    [...css.matchAll(/--([\w-]+):\s*(#[0-9a-f]{6});/g)].map(([, name = "", hex = ""]) => [
-      name,
-      hex,
-    ]),
-  );
 
 /** Every ink with the ground it is meant for: `--on-paper-soft` is for `--paper`. */
 export function pairsOf(theme: Theme): [ink: string, ground: string][] {

@@ -1,4 +1,7 @@
+import { liveWords } from "../../words/live.ts";
 import type { App, LastHeard } from "../app.ts";
+
+const { last: words } = liveWords;
 
 /** What it last understood, and whether that is safe. */
 export function Last({ app }: { app: App }) {
@@ -6,7 +9,7 @@ export function Last({ app }: { app: App }) {
   const interim = app.interim.value;
   if (!last && !interim) return null;
   return (
-    <section class={`ticket last ${last ? `last-${last.verdict}` : ""}`} aria-label="Last heard">
+    <section class={`ticket last ${last ? `last-${last.verdict}` : ""}`} aria-label={words.label}>
       {interim && (
         <p class="last-interim" aria-hidden="true">
           {interim}…
@@ -22,20 +25,18 @@ function Understood({ app, last }: { app: App; last: LastHeard }) {
   return (
     <>
       <div class="last-head">
-        <div>
-          <p class="label">{became(last)}</p>
-          {understood.length > 0 && (
-            <ul class="last-understood">
-              {understood.map((line, place) => (
-                <li key={place}>{line}</li>
-              ))}
-            </ul>
-          )}
-        </div>
+        <p class="label">{became(last)}</p>
         <button type="button" class="button" onClick={() => app.takeBack()}>
-          Take it back
+          {words.takeBack}
         </button>
       </div>
+      {understood.length > 0 && (
+        <ul class={`last-understood ${understood.length > 2 ? "last-many" : ""}`}>
+          {understood.map((line, place) => (
+            <li key={place}>{line}</li>
+          ))}
+        </ul>
+      )}
       {answer && <p class="last-answer">{answer}</p>}
       {text && <p class="last-heard">“{text}”</p>}
     </>
@@ -45,8 +46,8 @@ function Understood({ app, last }: { app: App; last: LastHeard }) {
 /** What became of it: a question is answered, talk is left out, the rest is stored or waits. */
 function became({ verdict, understood, isStored, answer }: LastHeard): string {
   if (verdict === "ignore" || understood.length === 0) {
-    return answer ? "Answered" : "Not for the log";
+    return answer ? words.answered : words.notForTheLog;
   }
-  if (!isStored) return "Waiting to be stored";
-  return verdict === "check" ? "Stored, marked for a look" : "Stored";
+  if (!isStored) return words.waiting;
+  return verdict === "check" ? words.marked : words.stored;
 }

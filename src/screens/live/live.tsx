@@ -1,5 +1,6 @@
 /** The screen of the bank: read at arm's length, touched once. */
 import "./live.css";
+import { liveWords } from "../../words/live.ts";
 import type { App } from "../app.ts";
 import { Before } from "./before.tsx";
 import { Ears } from "./ears.tsx";
@@ -13,7 +14,7 @@ export function Live({ app }: { app: App }) {
   const nudge = app.nudge.value;
   return (
     <>
-      <h1 class="for-ears">Live</h1>
+      <h1 class="for-ears">{liveWords.title}</h1>
       <div class="live">
         <div class="live-heard">
           <Ears app={app} />
@@ -32,24 +33,25 @@ function Standing({ app }: { app: App }) {
     <div class="live-standing">
       <Tally app={app} />
       <SinceFish app={app} />
+      <Rate app={app} />
       <InForce app={app} />
       <NetInForce app={app} />
-      <Rate app={app} />
       {app.session.value.state === "ended" && <Ended />}
     </div>
   );
 }
 
 function Ended() {
+  const { label, title, review, summary } = liveWords.ended;
   return (
-    <section class="ticket" aria-label="Afterwards">
-      <h2>All out</h2>
-      <div class="row">
-        <a class="button" href="#review">
-          Go through it
+    <section class="ticket live-ended" aria-label={label}>
+      <h2>{title}</h2>
+      <div class="begin-ways">
+        <a class="button button-main" href="#review">
+          {review}
         </a>
-        <a class="button" href="#summary">
-          See the day
+        <a class="button button-main" href="#summary">
+          {summary}
         </a>
       </div>
     </section>

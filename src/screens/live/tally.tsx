@@ -30,7 +30,7 @@ export function SinceFish({ app }: { app: App }) {
   const since = lastFishAt ?? startedAt;
   if (since === undefined || endedAt !== undefined) return null;
   return (
-    <section class="figure" aria-label="Time since the last fish">
+    <section class="figure figure-narrow" aria-label="Time since the last fish">
       <h2 class="figure-name">{lastFishAt === undefined ? "Since start" : "Since fish"}</h2>
       <p class="numeral" role="timer">
         {formatElapsed(app.now.value - since)}
@@ -44,7 +44,7 @@ export function Rate({ app }: { app: App }) {
   const { now, session } = rateNow(app.session.value, app.now.value);
   if (session === undefined) return null;
   return (
-    <section class="figure" aria-label="Rate">
+    <section class="figure figure-narrow" aria-label="Rate">
       <h2 class="figure-name">Fish an hour</h2>
       <p class="pairs">
         {now !== undefined && (

@@ -1,5 +1,8 @@
 import { useState } from "preact/hooks";
+import { liveWords } from "../../words/live.ts";
 import type { App } from "../app.ts";
+
+const { typing: words } = liveWords;
 
 /** A field that does the same as speaking. */
 export function Typing({ app }: { app: App }) {
@@ -14,21 +17,21 @@ export function Typing({ app }: { app: App }) {
   return (
     <form class="typing" onSubmit={send}>
       <label class="for-ears" for="typing">
-        Type a phrase, as you would say it
+        {words.label}
       </label>
       <input
         id="typing"
         class="input"
         value={text}
         onInput={(event) => setText(event.currentTarget.value)}
-        placeholder="or type: carp, two pounds"
+        placeholder={words.example}
         autocomplete="off"
         autocapitalize="none"
         enterkeyhint="send"
         maxLength={400}
       />
       <button type="submit" class="button button-main">
-        Enter
+        {words.enter}
       </button>
     </form>
   );
