@@ -1,13 +1,15 @@
-/** The whole log as one JSON document, out and in. */
+/** The log as one JSON document, out and in; its JSON Schema is `public/pegscribe-log.schema.json`. */
 import * as v from "valibot";
+import { transferWords } from "../words/transfer.ts";
 import { eventSchema, type LogEvent } from "./event.ts";
+import { Refusal } from "./refusal.ts";
 import type { LogStore } from "./store.ts";
 import { toTrouble } from "./trouble.ts";
 
 const FORMAT = "pegscribe-log";
 const VERSION = 1;
 
-const documentSchema = v.object({
+export const documentSchema = v.object({
   format: v.literal(FORMAT),
   version: v.literal(VERSION),
   /** Milliseconds since the epoch. */
@@ -17,79 +19,98 @@ const documentSchema = v.object({
   damaged: v.array(v.object({ record: v.unknown(), fault: v.string() })),
   /** Why the stored log is not in here, where it could not be read. */
   incomplete: v.optional(v.string()),
+  /** How the phone was set, where all of the log is in here. */
+  settings: v.optional(v.unknown()),
 });
 
 export type LogDocument = v.InferOutput<typeof documentSchema>;
 
-export interface Imported {
-  added: number;
-  /** Events that were here already. */
-  known: number;
-  /** Damaged records, which stay behind in the file. */
-  damaged: number;
-}
-
-/** A file that is not taken; the message is a sentence for the angler, and nothing has changed. */
-export class ImportRefused extends Error {
-  override readonly name = "ImportRefused";
+export interface ExportOptions {
+  store: LogStore;
+  /** Events that are only in memory. */
+  unsaved: readonly LogEvent[];
+  /** Milliseconds since the epoch. */
+  now: number;
+  /** Leaves all other sessions out. */
+  session?: string | undefined;
+  settings?: unknown;
 }
 
 /**
- * Everything there is, to be written with `JSON.stringify`. Never fails: if the store cannot be read,
- * what is unsaved still gets out.
- * @param unsaved events that are only in memory
- * @param now milliseconds since the epoch
+ * Everything there is, or one session of it, to be written with `JSON.stringify`. Never fails: if
+ * the store cannot be read, what is unsaved still gets out.
  */
-export async function exportLog(
-  store: LogStore,
-  unsaved: readonly LogEvent[],
-  now: number,
-): Promise<LogDocument> {
-  const head = { format: FORMAT, version: VERSION, exportedAt: now } as const;
+export async function exportLog(options: ExportOptions): Promise<LogDocument> {
+  const { store, unsaved, now, session, settings } = options;
+  const isWanted = (event: LogEvent) => session === undefined || event.session === session;
+  const head = {
+    format: FORMAT,
+    version: VERSION,
+    exportedAt: now,
+    ...(settings !== undefined && { settings }),
+  } as const;
   try {
     // In this order: reading the events is what finds damaged ones.
-    const stored = await store.everything();
-    const damaged = await store.damaged();
+    const stored = await (session === undefined ? store.everything() : store.session(session));
+    const damaged = session === undefined ? await store.damaged() : [];
     return {
       ...head,
-      events: unite(stored, unsaved),
+      events: unite(stored, unsaved.filter(isWanted)),
       damaged: damaged.map(({ record, fault }) => ({ record: writable(record), fault })),
     };
   } catch (cause) {
     const incomplete = toTrouble(cause).message;
-    return { ...head, events: [...unsaved], damaged: [], incomplete };
+    return { ...head, events: unsaved.filter(isWanted), damaged: [], incomplete };
   }
 }
 
 /**
- * Adds what a document holds and the store does not, all or nothing; doing it again adds nothing.
+ * A document as it was written.
  * @param text the file's content
- * @throws ImportRefused, or StoreTrouble if storing fails
+ * @throws Refusal
  */
-export async function importLog(store: LogStore, text: string): Promise<Imported> {
-  const { events, damaged } = readDocument(text);
-  const added = await store.put(events);
-  return { added: added.length, known: events.length - added.length, damaged: damaged.length };
-}
-
-function readDocument(text: string): LogDocument {
+export function readDocument(text: string): LogDocument {
   const document = parse(text);
   const head = v.safeParse(
     v.looseObject({ format: v.literal(FORMAT), version: v.number() }),
     document,
   );
-  if (!head.success) throw new ImportRefused("This file is not a Pegscribe log.");
-  if (head.output.version > VERSION) {
-    throw new ImportRefused(
-      "This file comes from a newer Pegscribe. Update this one, then try again.",
-    );
+  if (!head.success) {
+    const wasOurs = document === undefined && text.slice(0, 200).includes(`"${FORMAT}"`);
+    throw new Refusal(wasOurs ? transferWords.cutOff : transferWords.notOurs);
   }
+  if (head.output.version > VERSION) throw new Refusal(transferWords.newer);
   const read = v.safeParse(documentSchema, document, { abortEarly: true });
   if (read.success) return read.output;
-  const [issue] = read.issues;
-  throw new ImportRefused(
-    `This Pegscribe log is damaged at ${v.getDotPath(issue)} (${issue.message}). Nothing was taken from it.`,
-  );
+  throw new Refusal(transferWords.damagedAt(v.getDotPath(read.issues[0]) ?? ""));
+}
+
+export interface Merged {
+  added: number;
+  /** Events that were here already. */
+  known: number;
+  /** Sessions that were taken out here on purpose, which the merging leaves out. */
+  takenOut: string[];
+}
+
+/** From 1970, which a phone without a battery shows, to 2100. Milliseconds since the epoch. */
+const LAST_AT = 4_102_444_800_000;
+
+/**
+ * Adds the events that the store does not hold, all or nothing; doing it again adds nothing.
+ * @throws Refusal, or StoreTrouble if storing fails
+ */
+export async function mergeEvents(store: LogStore, events: readonly LogEvent[]): Promise<Merged> {
+  const odd = events.findIndex(({ at }) => at < 0 || at > LAST_AT);
+  if (odd >= 0) throw new Refusal(transferWords.damagedAt(`events.${odd}.at`));
+  const removals = new Set(await store.removals());
+  const left = events.filter(({ session }) => removals.has(session));
+  const added = await store.put(events);
+  return {
+    added: added.length,
+    known: events.length - left.length - added.length,
+    takenOut: [...new Set(left.map(({ session }) => session))],
+  };
 }
 
 function parse(text: string): unknown {

@@ -5,6 +5,7 @@ import { fishedStretches, lengthOf } from "../analysis/effort/stretches.ts";
 import { groupBy } from "../analysis/group.ts";
 import type { Plan } from "../log/event.ts";
 import type { Entry, Net, Session, SetUp } from "../log/session.ts";
+import type { Allowed } from "./allowed.ts";
 
 type Fish = StatementOf<"fish">;
 
@@ -22,7 +23,7 @@ export interface Tried extends Tally {
 }
 
 export interface Summary extends Tally {
-  place: Pick<Plan, "water" | "peg" | "method">;
+  place: { water?: string; peg?: string; method?: NonNullable<Plan["method"]> };
   /** Milliseconds since the epoch; absent where the session has not started, or not ended. */
   startedAt?: number;
   endedAt?: number;
@@ -38,6 +39,8 @@ export interface Summary extends Tally {
   /** In order of first use; only those that were fished. */
   setUps: Tried[];
   nets: readonly Net[];
+  /** What was noted before the day, which has no time, and during it. */
+  notes: { at?: number; text: string }[];
   /** Entries that still wait for a look. */
   toCheck: number;
 }
@@ -62,8 +65,31 @@ export function summarise(session: Session, now: number): Summary {
     drops: statements(entries, "drop").length,
     setUps: bySetUp(spellsOf(session, now)),
     nets,
+    notes: notesOf(session),
     toCheck: entries.filter(({ verdict }) => verdict === "check").length,
   };
+}
+
+/** The same, without what the angler keeps to himself. */
+export function allowedOf(summary: Summary, allowed: Allowed): Summary {
+  const { water, peg, method } = summary.place;
+  return {
+    ...summary,
+    place: {
+      ...(allowed.water && water && { water }),
+      ...(allowed.peg && peg && { peg }),
+      ...(method && { method }),
+    },
+    notes: allowed.notes ? summary.notes : [],
+  };
+}
+
+function notesOf({ plan, entries }: Session): Summary["notes"] {
+  const before = plan.notes ? [{ text: plan.notes }] : [];
+  const during = entries.flatMap(({ at, statement }) =>
+    statement.kind === "note" ? [{ at, text: statement.text }] : [],
+  );
+  return [...before, ...during];
 }
 
 const statements = <K extends Entry["statement"]["kind"]>(

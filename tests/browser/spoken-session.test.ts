@@ -42,7 +42,7 @@ async function expectDay({ page, go, part }: Bench): Promise<void> {
   await go("Review");
   expect(await page.getByText("“that was a lovely fish”").count()).toBe(1);
   await go("Summary");
-  const text = await page.locator(".to-send").textContent();
+  const text = await page.locator(".goes-out").textContent();
   expect(text).toContain("7 lb 8 oz from 5 fish, 3 of them without a weight");
   expect(text).toContain("Best: carp, 5 lb");
   expect(text).toContain("Lost: 1 hook pulled");
@@ -85,9 +85,9 @@ test("what is shown is what is sent, with the place only where that is allowed",
     await page.getByText("Copied").waitFor();
     return page.evaluate(() => navigator.clipboard.readText());
   };
-  expect(await send()).toBe(await page.locator(".to-send").textContent());
+  expect(await send()).toBe(await page.locator(".goes-out").textContent());
   expect(await send()).not.toContain("Osier Lake");
-  await page.getByLabel("Name the water and the peg").check();
+  await page.getByLabel("Name the water").check();
   expect(await send()).toContain("Osier Lake");
   await bench.close();
 });

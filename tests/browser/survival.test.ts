@@ -81,6 +81,7 @@ test("where the browser refuses to store, it says so, aloud too, and keeps what 
   await page.getByText("1 entry is not stored.").waitFor();
   expect(await weight(bench)).toContain("2 lb");
   await bench.go("Summary");
+  await page.getByRole("link", { name: "Keep, move or take in the whole log" }).click();
   const download = page.waitForEvent("download");
   await page.getByRole("button", { name: "Save the log as a file" }).click();
   const stream = await (await download).createReadStream();

@@ -26,7 +26,7 @@ const FLOORS = {
   share: ["analysis", "log", "speech", "ui", "words", "grammar"],
   board: ["analysis", "log", "words", "grammar"],
   analysis: ["log", "grammar"],
-  log: ["speech", "ui", "grammar"],
+  log: ["speech", "ui", "words", "grammar"],
   speech: ["ui", "words"],
   ui: ["words"],
   words: [],

@@ -90,20 +90,6 @@ test("sessions are opened and begun", async () => {
   fireEvent.click(screen.getByRole("button", { name: "New session" }));
   expect(app.asked).toEqual(["open session-a", "new session"]);
 });
-
-test("a log file is taken in, and it says what came of it", async () => {
-  const file = new File(["{}"], "log.json", { type: "application/json" });
-  const input = screen.getByLabelText<HTMLInputElement>("Take in a log file");
-  Object.defineProperty(input, "files", { value: [file] });
-  fireEvent.change(input);
-  await screen.findByText("3 records taken in.");
-  expect(app.asked).toEqual(["import {}"]);
-});
-
-test("a file that is refused says why", async () => {
-  app.importLog = () => Promise.reject(new Error("This file is not a Pegscribe log."));
-  const input = screen.getByLabelText<HTMLInputElement>("Take in a log file");
-  Object.defineProperty(input, "files", { value: [new File(["x"], "x.json")] });
   fireEvent.change(input);
   await screen.findByText("This file is not a Pegscribe log.");
 });

@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { NOTHING_ALLOWED } from "../../src/share/allowed.ts";
 import { summarise } from "../../src/share/summary.ts";
 import { summaryText } from "../../src/share/summary-text.ts";
 import { at, MINUTE, sessionOf } from "../analysis/fixtures/session.ts";
@@ -95,7 +96,12 @@ describe("the summary", () => {
 
 describe("the text for a message", () => {
   const styles = { weight: "lb-oz", length: "cm" } as const;
-  const text = (withPlace: boolean) => summaryText(summarise(day, at(500)), styles, withPlace);
+  const text = (withPlace: boolean) =>
+    summaryText(summarise(day, at(500)), styles, {
+      ...NOTHING_ALLOWED,
+      water: withPlace,
+      peg: withPlace,
+    });
 
   test("is plain and whole", () => {
     expect(text(true)).toBe(`Osier Lake, peg 17
@@ -122,12 +128,12 @@ Nets:
 
   test("has the scales' total once every net was weighed", () => {
     const weighed = { ...day, nets: day.nets.map((net) => ({ ...net, weighedG: 6 * POUND_G })) };
-    expect(summaryText(summarise(weighed, at(500)), styles, false)).toContain("Scales: 12 lb\n");
+    expect(summaryText(summarise(weighed, at(500)), styles)).toContain("Scales: 12 lb\n");
     expect(text(false)).not.toContain("Scales:");
   });
 
   test("comes in kilos and inches where these are set", () => {
-    const metric = summaryText(summarise(day, at(500)), { weight: "kg", length: "in" }, false);
+    const metric = summaryText(summarise(day, at(500)), { weight: "kg", length: "in" });
     expect(metric).toContain("5.33 kg from 8 fish");
     expect(metric).toContain("Best: carp, 2.95 kg, 21¾ in");
   });
@@ -137,7 +143,7 @@ Nets:
     const session = entry
       ? { ...day, entries: [{ ...entry, verdict: "check" as const }, ...entries] }
       : day;
-    expect(summaryText(summarise(session, at(500)), styles, false)).toMatch(
+    expect(summaryText(summarise(session, at(500)), styles)).toMatch(
       /1 entry still to be checked\.$/,
     );
   });

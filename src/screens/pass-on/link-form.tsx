@@ -1,0 +1,78 @@
+import { useEffect, useState } from "preact/hooks";
+import { dayName } from "../../share/file-name.ts";
+import { LONGEST_LINK, makeCode, readCode, type Shared } from "../../share/link/link.ts";
+import { qrCode } from "../../share/qr.ts";
+import { type Sent, sendFile, sendLink } from "../../share/send.ts";
+import { Tick } from "../../ui/choices.tsx";
+import { passOnWords } from "../../words/pass-on.ts";
+import { Told } from "../shared/told.tsx";
+import { HandOver } from "./hand-over.tsx";
+import type { Passed } from "./passed.ts";
+import { Qr } from "./qr.tsx";
+
+const words = passOnWords.link;
+
+interface Made {
+  url: string;
+  /** What whoever opens the link will see, read back from it. */
+  shared: Shared;
+}
+
+export function LinkForm({ passed }: { passed: Passed }) {
+  const [eachFish, setEachFish] = useState(true);
+  const made = useLink(passed, eachFish);
+  const tooLong = made !== undefined && made.url.length > LONGEST_LINK;
+  const qr = made && qrCode(made.url);
+  return (
+    <>
+      <p>{words.about}</p>
+      <Tick label={words.eachFish} value={eachFish} onChange={setEachFish} />
+      {!made && <p>{words.making}</p>}
+      {made && (
+        <p>
+          {tooLong
+            ? words.tooLong(letters(made.url.length), letters(LONGEST_LINK))
+            : words.length(letters(made.url.length))}
+        </p>
+      )}
+      <HandOver
+        key={`${tooLong}`}
+        name={tooLong ? words.shareFile : words.share}
+        send={made && (() => handOver(made.url, tooLong, passed.now))}
+      />
+      {qr && <Qr code={qr} />}
+      {made && !qr && <p>{eachFish ? words.noQr : words.noQrAtAll}</p>}
+      {made && (
+        <details>
+          <summary class="button button-wide">{words.seen}</summary>
+          <Told shared={made.shared} styles={passed.styles} />
+        </details>
+      )}
+    </>
+  );
+}
+
+const letters = (count: number): string => count.toLocaleString("en-GB");
+
+function handOver(url: string, isFile: boolean, now: number): Promise<Sent> {
+  if (!isFile) return sendLink({ title: words.subject, url });
+  return sendFile(new File([url], `pegscribe-session-${dayName(now)}.txt`, { type: "text/plain" }));
+}
+
+/** Undefined until the link for what is asked now is made. */
+function useLink({ session, now, allowed }: Passed, eachFish: boolean): Made | undefined {
+  const [made, setMade] = useState<Made>();
+  useEffect(() => {
+    let isLeft = false;
+    setMade(undefined);
+    makeCode(session, now, { allowed, form: eachFish ? "full" : "brief" }).then(async (code) => {
+      const shared = await readCode(code);
+      const url = `${location.origin}${location.pathname}#${code}`;
+      if (!isLeft) setMade({ url, shared });
+    });
+    return () => {
+      isLeft = true;
+    };
+  }, [session, now, allowed, eachFish]);
+  return made;
+}

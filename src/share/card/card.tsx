@@ -1,0 +1,144 @@
+/** The picture that goes out, without its chart: type and paper alone, in attributes of its own. */
+import { formatWeight } from "../../ui/format.ts";
+import { passOnWords } from "../../words/pass-on.ts";
+import { summaryTextWords } from "../../words/summary-text.ts";
+import { type Allowed, NOTHING_ALLOWED } from "../allowed.ts";
+import { allowedOf, type Summary } from "../summary.ts";
+import { headLines, inShort, type Styles, setUpLines } from "../summary-text.ts";
+import { wrap } from "./wrap.ts";
+
+export const CARD_WIDTH = 1080;
+const MARGIN = 60;
+export const CHART_WIDTH = CARD_WIDTH - 2 * MARGIN;
+
+const words = passOnWords.card;
+
+const FONT = '"Trebuchet MS", "Segoe UI", system-ui, sans-serif';
+const INK = "#0b2627";
+const PAPER = "#fff8e7";
+const WATER = "#0b3b3c";
+
+/** A line's size, its height, and the letters of which that many fit beside each other. */
+const SIZES = {
+  head: { size: 40, step: 54, most: 44 },
+  numeral: { size: 128, step: 136, most: 14 },
+  body: { size: 36, step: 48, most: 50 },
+  title: { size: 40, step: 64, most: 44 },
+} as const;
+
+interface Line {
+  text: string;
+  as: keyof typeof SIZES;
+}
+
+/** Set-ups and notes beyond these are only counted: the picture is to be read at a glance. */
+const MOST_SET_UPS = 4;
+const MOST_NOTES = 4;
+/** Of a longer text its beginning stands for it: phones draw no picture of any height. */
+const MOST_LETTERS = 400;
+
+interface CardProps {
+  summary: Summary;
+  styles: Styles;
+  allowed?: Allowed;
+  /** How high the chart will be; it is put into the element of the class `card-chart`. */
+  chartHeight: number;
+}
+
+/** Everything on it is shown as text: what was noted or named can't bring marks of its own. */
+export function Card({ summary, styles, allowed = NOTHING_ALLOWED, chartHeight }: CardProps) {
+  const told = allowedOf(summary, allowed);
+  const above = lay([...head(told), ...numerals(told, styles), ...body(told, styles)], 130);
+  const below = lay(story(told, styles), above.end + chartHeight + 40);
+  const height = below.end + 80;
+  return (
+    <svg
+      xmlns="http://www.w3.org/2000/svg"
+      viewBox={`0 0 ${CARD_WIDTH} ${height}`}
+      width={CARD_WIDTH}
+      height={height}
+      font-family={FONT}
+      fill={INK}
+      role="img"
+      aria-label={headLines(told).join(", ")}
+    >
+      <rect width={CARD_WIDTH} height={height} fill={PAPER} />
+      <rect width={CARD_WIDTH} height="24" fill={WATER} />
+      {[...above.lines, ...below.lines].map(({ text, y, as }) => (
+        <text
+          key={y}
+          x={MARGIN}
+          y={y}
+          font-size={SIZES[as].size}
+          font-weight={as === "body" ? 400 : 800}
+        >
+          {text}
+        </text>
+      ))}
+      <svg
+        class="card-chart"
+        x={MARGIN}
+        y={above.end}
+        width={CHART_WIDTH}
+        height={Math.max(1, chartHeight)}
+      />
+      <text x={CARD_WIDTH - MARGIN} y={height - 36} font-size="30" text-anchor="end">
+        {words.by}
+      </text>
+    </svg>
+  );
+}
+
+const head = (told: Summary): Line[] => headLines(told).map((text) => ({ text, as: "head" }));
+
+function numerals({ count, spokenG, unweighed }: Summary, { weight }: Styles): Line[] {
+  const fish: Line = { text: words.fish(count), as: "numeral" };
+  if (unweighed === count) return [fish];
+  return [
+    { text: formatWeight(spokenG, weight), as: "numeral" },
+    { ...fish, as: "title" },
+  ];
+}
+
+const body = (told: Summary, styles: Styles): Line[] =>
+  inShort(told, styles).map((text) => ({ text, as: "body" }));
+
+function story(told: Summary, styles: Styles): Line[] {
+  const { titles } = summaryTextWords;
+  const notes = told.notes.map(({ text }) => text);
+  return [
+    ...section(titles.setUps, setUpLines(told, styles), MOST_SET_UPS),
+    ...section(titles.notes, notes, MOST_NOTES),
+  ];
+}
+
+function section(title: string, lines: readonly string[], most: number): Line[] {
+  if (lines.length === 0) return [];
+  const rest = lines.length - most;
+  return [
+    { text: title, as: "title" },
+    ...lines.slice(0, most).map((text): Line => ({ text, as: "body" })),
+    ...(rest > 0 ? [{ text: words.more(rest), as: "body" } satisfies Line] : []),
+  ];
+}
+
+/** Control characters and halves of letters have no place in an XML document (XML 1.0, 2.2). */
+const NO_XML = /[^\t\n\r\u{20}-\u{D7FF}\u{E000}-\u{FFFD}\u{10000}-\u{10FFFF}]/gu;
+
+function drawable(text: string): string {
+  const clean = text.replace(NO_XML, "");
+  return clean.length <= MOST_LETTERS ? clean : `${clean.slice(0, MOST_LETTERS)}…`;
+}
+
+function lay(lines: readonly Line[], from: number) {
+  let y = from;
+  const laid = lines.flatMap(({ text, as }) => {
+    const { step, most } = SIZES[as];
+    return wrap(drawable(text), most).map((part) => {
+      const line = { text: part, as, y };
+      y += step;
+      return line;
+    });
+  });
+  return { lines: laid, end: y };
+}

@@ -1,0 +1,30 @@
+import { type ComponentChild, render } from "preact";
+import type { Allowed } from "../allowed.ts";
+import type { Summary } from "../summary.ts";
+import type { Styles } from "../summary-text.ts";
+import { Card, CHART_WIDTH } from "./card.tsx";
+
+interface CardContent {
+  summary: Summary;
+  styles: Styles;
+  allowed: Allowed;
+  /** An `svg` of its own with a `viewBox`; nothing where there is none to show. */
+  chart?: ComponentChild;
+}
+
+/** The picture as a drawing that needs nothing from the page. */
+export function drawCard({ chart, ...content }: CardContent): SVGSVGElement {
+  const drawn = chart === undefined ? undefined : svgOf(chart);
+  const [, , width = 1, height = 0] =
+    drawn?.getAttribute("viewBox")?.split(/\s+/).map(Number) ?? [];
+  const card = svgOf(<Card {...content} chartHeight={(CHART_WIDTH * height) / width} />);
+  if (!card) throw new Error("The card drew nothing.");
+  if (drawn) card.querySelector(".card-chart")?.append(drawn);
+  return card;
+}
+
+function svgOf(drawing: ComponentChild): SVGSVGElement | undefined {
+  const host = document.createElement("div");
+  render(drawing, host);
+  return host.querySelector("svg") ?? undefined;
+}
