@@ -1,4 +1,4 @@
-import { act, render, screen } from "@testing-library/preact";
+import { act, fireEvent, render, screen, waitFor, within } from "@testing-library/preact";
 import { expect, test } from "vitest";
 import { SummaryScreen } from "../../src/screens/summary/summary.tsx";
 import { fakeApp, type Line } from "./fake-app.ts";
@@ -47,14 +47,37 @@ test("it sums the day up", async () => {
   ]);
 });
 
-test("the picture has its numbers beside it", async () => {
+test("the pictures have their numbers beside them", async () => {
   render(<SummaryScreen app={await fakeApp(DAY)} />);
-  const picture = screen.getByRole("img", { name: /^Weight landed from 09:00 to 10:30/ });
-  expect(picture.querySelector(".timeline-climb")?.getAttribute("d")).toMatch(/^M68 170H/);
+  within(screen.getByRole("region", { name: "How it went" })).getByRole("img", {
+    name: /^Weight landed from 09:00 to 10:30, rising to 5 lb 8 oz/,
+  });
   expect(rows("Hour by hour")).toEqual([
     ["09:00", "1", "4 lb", "1"],
     ["10:00", "2", "1 lb 8 oz", "0"],
   ]);
+  expect(region("How it went")).toContain("Too few fish to tell whether the pace turned.");
+  screen.getByRole("img", { name: /^Depths over the day.*3 fish as dots and 1 loss as crosses/ });
+  expect(rows("By depth")).toEqual([
+    ["50 cm", "20 min", "2", "0"],
+    ["1 m", "1 h 9 min", "1", "1"],
+  ]);
+  expect(region("How long bites took")).toContain("No drops were said.");
+});
+
+test("set-ups stand side by side by what the angler chooses, and few fish are said to be few", async () => {
+  render(<SummaryScreen app={await fakeApp(DAY)} />);
+  expect(region("What worked")).toContain("Too few fish to tell which is best.");
+  screen.getByRole("img", { name: /^Fish an hour by depth/ });
+  fireEvent.click(
+    within(screen.getByRole("group", { name: "Side by side by" })).getByLabelText("Rig"),
+  );
+  const picture = await screen.findByRole("img", { name: /^Fish an hour by rig/ });
+  expect(picture.textContent).toContain("rig 22 fish");
+  fireEvent.click(
+    within(screen.getByRole("group", { name: "Side by side by" })).getByLabelText("Hook"),
+  );
+  await waitFor(() => expect(region("What worked")).toContain("No hook was said"));
 });
 
 test("it follows the log while it grows, and the units that are set", async () => {

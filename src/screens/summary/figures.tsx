@@ -1,38 +1,41 @@
 import { sayName } from "../../../grammar/saying/fish.ts";
+import type { Estimate } from "../../analysis/estimate.ts";
 import type { Summary } from "../../share/summary.ts";
 import { Figure } from "../../ui/figure.tsx";
 import { formatDuration, formatLength, formatWeight } from "../../ui/format.ts";
+import { summaryWords } from "../../words/summary.ts";
 import type { Settings } from "../app.ts";
+import { Card, Table } from "./card.tsx";
 
 interface FiguresProps {
   summary: Summary;
   settings: Settings;
 }
 
-const CAUSES = {
-  off: "Came off",
-  pulled: "Hook pulled",
-  snapped: "Snapped",
-  foul: "Foul hooked",
-  net: "At the net",
-} as const;
-
-/** The whole in two numerals. */
-export function Totals({ summary, settings }: FiguresProps) {
+/** The whole in two numerals. @param bag grams in truth, as far as they can be told */
+export function Totals({ summary, settings, bag }: FiguresProps & { bag: Estimate }) {
   const { count, spokenG, unweighed, fishedMs, toCheck } = summary;
+  const write = (grams: number) => formatWeight(grams, settings.weight);
+  const isDoubtful = count > 0 && bag.upper > bag.lower && Number.isFinite(bag.upper);
   return (
-    <section class="ticket totals" aria-label="In all">
+    <section class="ticket totals" aria-label={summaryWords.inAll}>
       <p>
-        <Figure text={formatWeight(spokenG, settings.weight)} /> as spoken
+        <Figure text={write(spokenG)} /> {summaryWords.asSpoken}
       </p>
+      {isDoubtful && <p>{summaryWords.likely(write(bag.lower), write(bag.upper))}</p>}
+      {count > 0 && bag.tells && bag.upper === bag.lower && (
+        <p>
+          <strong>{write(bag.value)}</strong> {summaryWords.byScales}
+        </p>
+      )}
       <p>
-        <Figure text={`${count} fish`} /> in {formatDuration(fishedMs)} of fishing
+        <Figure text={summaryWords.fish(count)} /> {summaryWords.inTime(formatDuration(fishedMs))}
       </p>
-      {unweighed > 0 && <p>{unweighed} without a weight, not in the weight above.</p>}
+      {unweighed > 0 && <p>{summaryWords.unweighed(unweighed)}</p>}
       {toCheck > 0 && (
         <p>
           <a class="button" href="#review">
-            {toCheck} still to look at
+            {summaryWords.toLookAt(toCheck)}
           </a>
         </p>
       )}
@@ -41,39 +44,29 @@ export function Totals({ summary, settings }: FiguresProps) {
 }
 
 export function Species({ summary, settings }: FiguresProps) {
+  const words = summaryWords.species;
   const { species, best } = summary;
   if (species.length === 0) return null;
   return (
-    <section class="ticket" aria-labelledby="species">
-      <h2 id="species">Fish</h2>
-      <table class="table">
-        <caption class="for-ears">By species</caption>
-        <thead>
-          <tr>
-            <th scope="col">Species</th>
-            <th scope="col">Fish</th>
-            <th scope="col">Weight</th>
-          </tr>
-        </thead>
-        <tbody>
-          {species.map(({ species: name, count, spokenG, unweighed }) => (
-            <tr key={name ?? ""}>
-              <th scope="row">{name === undefined ? "Not named" : sayName(name)}</th>
-              <td>{count}</td>
-              <td>{unweighed === count ? "not said" : formatWeight(spokenG, settings.weight)}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
-      {best && <p>Best: {bestWords(best, settings)}</p>}
-    </section>
+    <Card title={words.title}>
+      <Table
+        caption={words.caption}
+        heads={[words.name, words.fish, words.weight]}
+        rows={species.map(({ species: name, count, spokenG, unweighed }) => [
+          name === undefined ? words.notNamed : sayName(name),
+          String(count),
+          unweighed === count ? words.notSaid : formatWeight(spokenG, settings.weight),
+        ])}
+      />
+      {best && <p>{words.best(bestWords(best, settings))}</p>}
+    </Card>
   );
 }
 
 function bestWords(best: NonNullable<Summary["best"]>, { weight, length }: Settings): string {
   const { species, weightG, lengthMm } = best;
   return [
-    species === undefined ? "not named" : sayName(species),
+    species === undefined ? summaryWords.species.notNamed.toLowerCase() : sayName(species),
     weightG !== undefined && formatWeight(weightG, weight, "quarter"),
     lengthMm !== undefined && formatLength(lengthMm, length),
   ]
@@ -81,23 +74,21 @@ function bestWords(best: NonNullable<Summary["best"]>, { weight, length }: Setti
     .join(", ");
 }
 
-export function Losses({ summary }: { summary: Summary }) {
-  const { losses } = summary;
-  const all = losses.reduce((total, { count }) => total + count, 0);
+export function Losses({ summary: { losses } }: { summary: Summary }) {
+  const words = summaryWords.lost;
   return (
-    <section class="ticket" aria-labelledby="losses">
-      <h2 id="losses">Lost</h2>
-      {all === 0 ? (
-        <p>None was said to be lost.</p>
+    <Card title={words.title}>
+      {losses.length === 0 ? (
+        <p>{words.none}</p>
       ) : (
         <ul class="counts">
           {losses.map(({ value, count }) => (
             <li key={value}>
-              <strong>{count}</strong> {CAUSES[value]}
+              <strong>{count}</strong> {words.causes[value]}
             </li>
           ))}
         </ul>
       )}
-    </section>
+    </Card>
   );
 }

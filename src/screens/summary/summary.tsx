@@ -2,13 +2,19 @@
 import "./summary.css";
 import { useComputed } from "@preact/signals";
 import { useMemo } from "preact/hooks";
+import { biasFrom, weighedNets } from "../../analysis/weights/bias.ts";
+import { totalOf } from "../../analysis/weights/total.ts";
 import { summarise } from "../../share/summary.ts";
+import { passOnWords } from "../../words/pass-on.ts";
+import { summaryWords } from "../../words/summary.ts";
 import type { App } from "../app.ts";
+import { PassOn } from "../pass-on/pass-on.tsx";
 import { Nets, SetUpsUsed } from "./against.tsx";
-import { ExportLog } from "./export-log.tsx";
+import { BiteTimes } from "./bite-times.tsx";
+import { ByDepth } from "./by-depth.tsx";
 import { Losses, Species, Totals } from "./figures.tsx";
-import { Picture } from "./picture.tsx";
-import { Send } from "./send.tsx";
+import { HowItWent } from "./how-it-went.tsx";
+import { WhatWorked } from "./what-worked.tsx";
 
 const MS_PER_MINUTE = 60_000;
 
@@ -18,33 +24,36 @@ export function SummaryScreen({ app }: { app: App }) {
   // Times here are told to the minute: summing up every second would only warm the phone.
   const minute = useComputed(() => Math.ceil(app.now.value / MS_PER_MINUTE) * MS_PER_MINUTE).value;
   const summary = useMemo(() => summarise(session, minute), [session, minute]);
-  if (session.startedAt === undefined) return <NotStarted app={app} />;
+  const bias = useMemo(() => biasFrom(weighedNets([session])), [session]);
+  if (session.startedAt === undefined) return <NotStarted />;
+  const seen = { session, settings, now: minute };
   return (
     <>
-      <h1>Summary</h1>
+      <h1>{summaryWords.title}</h1>
       <div class="tickets">
-        <Totals summary={summary} settings={settings} />
-        <Picture session={session} now={minute} weight={settings.weight} />
+        <Totals summary={summary} settings={settings} bag={totalOf(session, bias)} />
+        <HowItWent {...seen} bias={bias} />
+        <WhatWorked {...seen} />
+        <ByDepth {...seen} />
+        <BiteTimes {...seen} />
         <Species summary={summary} settings={settings} />
-        <SetUpsUsed summary={summary} settings={settings} />
         <Losses summary={summary} />
-        <Nets summary={summary} settings={settings} />
-        <Send app={app} />
-        <ExportLog app={app} />
+        <SetUpsUsed summary={summary} settings={settings} />
+        <Nets summary={summary} settings={settings} session={session} bias={bias} />
+        <PassOn app={app} />
       </div>
     </>
   );
 }
 
-function NotStarted({ app }: { app: App }) {
+function NotStarted() {
   return (
     <>
-      <h1>Summary</h1>
-      <p>
-        This session has not started yet. Once it has, its sums stand here. Earlier sessions are
-        opened under Set-up.
-      </p>
-      <ExportLog app={app} />
+      <h1>{summaryWords.title}</h1>
+      <p>{summaryWords.notStarted}</p>
+      <a class="button" href="#files">
+        {passOnWords.files}
+      </a>
     </>
   );
 }
