@@ -1,6 +1,8 @@
 /** The frame around every screen. */
 export const appWords = {
   name: "Pegscribe",
+  language: "en-GB",
+  description: "Writes down an angler's session by ear, with both hands on the pole",
   screens: {
     live: { name: "Live", about: "What was heard, and how it stands" },
     review: { name: "Review", about: "Look at what was doubtful, and put it right" },

@@ -16,20 +16,17 @@ declare module "vitest" {
 export default function buildApp(project: TestProject): () => void {
   chromiumPath();
   const folder = mkdtempSync(join(tmpdir(), "pegscribe-"));
-  // A process of its own: inside the test runner it would be built as a test, not for use.
-  execFileSync(
-    process.execPath,
-    [
-      resolve("node_modules/vite/bin/vite.js"),
-      "build",
-      "--outDir",
-      folder,
-      "--emptyOutDir",
-      "--logLevel",
-      "warn",
-    ],
-    { stdio: ["ignore", "ignore", "inherit"], env: { ...process.env, NODE_ENV: "production" } },
-  );
+  buildInto(folder);
   project.provide("appFolder", folder);
   return () => rmSync(folder, { recursive: true });
+}
+
+/** Builds the app as it is for use, in a process of its own: a test runner would build a test. */
+export function buildInto(folder: string): void {
+  const vite = resolve("node_modules/vite/bin/vite.js");
+  const options = ["--outDir", folder, "--emptyOutDir", "--logLevel", "warn"];
+  execFileSync(process.execPath, [vite, "build", ...options], {
+    stdio: ["ignore", "ignore", "inherit"],
+    env: { ...process.env, NODE_ENV: "production" },
+  });
 }

@@ -1,0 +1,54 @@
+/**
+ * Takes the pictures of `public/screen-*.png` from the app itself, in the middle of its sample day;
+ * run by hand with tsx when a screen has changed.
+ */
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import type { Browser } from "playwright-core";
+import { preview } from "vite";
+import { buildInto } from "../browser/build-app.ts";
+import { launchChromium } from "../browser/chromium.ts";
+import { SCREENSHOTS, type Screenshot } from "./build/screenshots.ts";
+
+/** Of the sample day: enough was caught to be looked at, and it is not over. */
+const PHRASES_HEARD = 60;
+const NARROW_PIXEL_RATIO = 2;
+
+async function take(browser: Browser, url: string, shot: Screenshot): Promise<void> {
+  const ratio = shot.form === "narrow" ? NARROW_PIXEL_RATIO : 1;
+  const page = await browser.newPage({
+    viewport: { width: shot.width / ratio, height: shot.height / ratio },
+    deviceScaleFactor: ratio,
+  });
+  await page.addInitScript(() => localStorage.setItem("pegscribe.guide", "seen"));
+  await page.goto(url);
+  await page.getByRole("button", { name: "Play a sample session" }).click();
+  await page.waitForFunction(
+    (heard) => Number(/phrase (\d+) of/.exec(document.body.textContent ?? "")?.[1]) >= heard,
+    PHRASES_HEARD,
+    { timeout: 120_000 },
+  );
+  await page.evaluate((screen) => location.assign(`#${screen}`), shot.screen);
+  await page.locator("main h1").waitFor();
+  await page.waitForTimeout(500);
+  await page.screenshot({ path: join("public", shot.file) });
+  await page.close();
+}
+
+const folder = mkdtempSync(join(tmpdir(), "pegscribe-"));
+buildInto(folder);
+const server = await preview({
+  configFile: false,
+  logLevel: "warn",
+  build: { outDir: folder },
+  preview: { host: "127.0.0.1", port: 0 },
+});
+const browser = await launchChromium();
+try {
+  for (const shot of SCREENSHOTS) await take(browser, server.resolvedUrls?.local[0] ?? "", shot);
+} finally {
+  await browser.close();
+  await server.close();
+  rmSync(folder, { recursive: true });
+}
