@@ -109,6 +109,7 @@ function makeApp(): App {
     now,
     isAwake,
     sample: desks.sample,
+    past: computed(() => attendant.value?.past.value ?? []),
     updateWaiting: computed(() => version.isWaiting.value && !isRunning.value),
     canUndo: computed(() => session.value.corrections.length > 0),
     canRedo: computed(() => session.value.undone.length > 0),

@@ -36,6 +36,21 @@ export const HEARD: Readonly<Record<string, string>> = {
     "[what's the | which is the] best rig | which rig (is best | is working | am i catching most on) | what rig should i fish | which of the rigs is best",
   "ask-best-bait":
     "[what's the | which is the] best bait | which bait (is best | is working | am i catching most on | should i use) | what bait should i use | which of the baits is best",
+  "ask-best-distance":
+    "[what's the | which is the] best distance | which distance is best | what distance should i fish",
+  "ask-best-hook":
+    "[what's the | which is the] best hook | which hook is best | what hook should i use | which of the hooks is best",
+  "ask-best-hour":
+    "[what's the | what was the] best hour | which hour (is | was) best | which hour did i catch most in",
+  "ask-start":
+    "where (should | do) i start | what (depth | rig | bait) should i start (at | on | with) | what worked [here] last time | what do the earlier sessions say",
+  "ask-bite-depth":
+    "how deep are they [biting | feeding] | are they (on the drop | on the bottom | up in the water) | at what depth do the bites come",
+  "ask-bite-time":
+    "how long (do [the] bites take | does a bite take | am i waiting for a bite) | [what's the] time to a bite | bite time",
+  "ask-mood":
+    "has it (gone quiet | slowed down | picked up | changed) | is it (slowing down | picking up | going quiet) | have they gone off | when did it (go quiet | slow down | change)",
+  "ask-sure": "how sure (are you | is that) | can i trust that",
   "ask-net":
     "how's (the | my | this) net | net weight | (how much is | what's) in (the | my | this) net | (how much is | what's) in net <digit> | is the net full | how full is the net | how's net <digit>",
   "ask-pace":

@@ -1,12 +1,10 @@
 /** Questions the phone answers aloud. */
-import type { Question } from "../statement.ts";
-import { fixedPhrase, type Phrase } from "./phrase.ts";
 
-const ask = (what: Question, patterns: readonly string[], examples: readonly string[]): Phrase =>
-  fixedPhrase(`ask-${what}`, { kind: "ask", what }, patterns, examples);
+import { bestQuestions } from "./ask-best.ts";
+import { waterQuestions } from "./ask-water.ts";
+import { ask, WHATS } from "./asked.ts";
+import type { Phrase } from "./phrase.ts";
 
-const WHATS =
-  "what's | what is | tell me | give me | what was | read me | how's | how is | say | read out | read me back | read back | give us | read | what've";
 const SO_FAR =
   "so far | now | at the moment | up to now | altogether | in total | today | yet | in all | all together";
 
@@ -66,52 +64,6 @@ const rate = ask(
   ],
 );
 
-const best = (
-  what: "best-depth" | "best-rig" | "best-bait",
-  noun: string,
-  am: string,
-  saidBest: string,
-  saidWhich: string,
-  saidMost: string,
-): Phrase => {
-  const nouns = noun.replaceAll(/ \||$/g, (end) => `'s${end}`);
-  return ask(
-    what,
-    [
-      `[${WHATS} | what's been | which is | which's | what has been] [the | my] (best | top | most productive) (${noun}) [so far | today | at the moment | now | been | for weight]`,
-      `(which | what | which's | what's the) (${noun} | ${nouns}) [is | has been | is the | are | has | have] (best | working | working best | catching most | doing best | been best | catching best | the best | catching | been the best | most productive | producing | caught most | caught best | better | catching the most | producing the most | producing the most fish | catching the most fish | catching most fish | caught the most fish | caught the most | fishing best | done best | worked best | doing the best | producing most | been working | been working best) [so far | today | at the moment | now]`,
-      `(which | what) (${noun}) (${am}) [by the fish]`,
-      `which of the (${noun}s | ${nouns}) is (best | working | working best | performing best | doing best | catching best | catching most)`,
-    ],
-    [saidBest, saidWhich, saidMost, `which of the ${noun.split(" ")[0]}s is best`],
-  );
-};
-
-const bestDepth = best(
-  "best-depth",
-  "depth",
-  "should i be at | has been the most productive | should i fish | should i be fishing | should i fish at | am i catching best at | am i catching most at | am i doing best at | are they at | are they feeding at | are the fish at | are they coming at | are they coming at best | are they at best | are they taking at | are they biting at | should i be on | am i catching at | have i caught most at | have i caught best at | did i catch most at",
-  "best depth",
-  "which depth is best",
-  "what depth should I fish",
-);
-const bestRig = best(
-  "best-rig",
-  "rig",
-  "should i be on | should i use | should i fish | should i be using | am i catching most on | am i catching best on | am i doing best on | have i caught most on | have i caught best on | did i catch most on | should i go on | should i pick up | caught most on",
-  "best rig",
-  "which rig is best",
-  "which rig am I catching most on",
-);
-const bestBait = best(
-  "best-bait",
-  "bait | hook bait | hookbait",
-  "should i be on | should i use | should i fish | should i be using | am i catching most on | am i catching best on | am i doing best on | have i caught most on | have i caught best on | did i catch most on | should i go on | do they want | are they taking best | are they taking | are they on | are they having | should i try | caught most on",
-  "best bait",
-  "which bait is best",
-  "which bait should I use",
-);
-
 const THE_NET =
   "the net | this net | my net | the nets | net | that net | the keepnet | my keepnet | this one";
 
@@ -164,9 +116,8 @@ export const questions: readonly Phrase[] = [
   count,
   lastFish,
   rate,
-  bestDepth,
-  bestRig,
-  bestBait,
+  ...bestQuestions,
+  ...waterQuestions,
   net,
   pace,
   timeLeft,

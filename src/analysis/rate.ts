@@ -11,6 +11,8 @@ export interface CurrentRate {
   recent: Estimate;
   earlier: Estimate;
   session: Estimate;
+  /** Fish taken in the window. */
+  recentFish: number;
   /** Chance that the true rate is higher now than before. */
   chanceFaster: number;
   verdict: "faster" | "slower" | "alike" | "too-few";
@@ -51,6 +53,7 @@ export function currentRate(session: Session, now: number): CurrentRate {
     recent: poissonRate(recentFish, recentHours),
     earlier: poissonRate(earlierFish, earlierHours),
     session: poissonRate(fish, recentHours + earlierHours),
+    recentFish,
     chanceFaster: faster,
     verdict: enough ? verdictOn(faster) : "too-few",
   };

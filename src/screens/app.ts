@@ -11,6 +11,7 @@ import type { Settings } from "../scribe/settings.ts";
 import type { EarsCare } from "./app/ears-care.ts";
 import type { Home } from "./app/home.ts";
 import type { PassOn } from "./app/pass-on.ts";
+import type { Past } from "./app/past.ts";
 import type { PutRight } from "./app/put-right.ts";
 
 export type { Hearing, Keeping, LastHeard, PossibleReading, Settings };
@@ -34,6 +35,7 @@ export interface App {
   /** A new version waits; it is taken only when no session runs. */
   updateWaiting: ReadonlySignal<boolean>;
 
+  past: Past;
   /** The phone that the app lives on. */
   home: Home;
   /** The ears inside the app, and getting ready for no signal. */

@@ -1,9 +1,11 @@
 import { computed, effect, type ReadonlySignal, type Signal } from "@preact/signals";
+import type { PastSession } from "../analysis/seasons/past.ts";
 import type { Utterance } from "../speech/recogniser.ts";
 import type { Desks } from "./desks.ts";
 import { Ears } from "./ears.ts";
 import type { EarsCare } from "./ears-care.ts";
 import type { Hearing, LastHeard } from "./news.ts";
+import { PastShelf } from "./past-shelf.ts";
 import { ownWords, Scribe, type Spoken } from "./scribe.ts";
 import type { Settings } from "./settings.ts";
 
@@ -20,18 +22,25 @@ export interface AttendantOptions {
   inQuestion: ReadonlySignal<string | undefined>;
 }
 
+const NO_PAST: readonly PastSession[] = [];
+
 /**
  * Hears, has it taken down at the desk that is open, and answers. With it comes all that is heavy,
  * the grammar and the sums: it is fetched after the first screen has been painted.
  */
 export class Attendant {
   readonly ears: Ears;
+  /** What earlier sessions left; of the angler's own, so none while the sample is shown. */
+  readonly past: ReadonlySignal<readonly PastSession[]>;
   readonly #options: AttendantOptions;
   readonly #scribe: ReadonlySignal<Scribe>;
 
   constructor(options: AttendantOptions) {
     const { desks, settings, earsCare, hearing, interim, lastHeard, nudge, inQuestion } = options;
     this.#options = options;
+    const shelf = new PastShelf(desks.own.store);
+    effect(() => void shelf.refresh(desks.own.sessions.value, desks.own.notebook.value.id));
+    this.past = computed(() => (desks.current.value === desks.own ? shelf.past.value : NO_PAST));
     this.ears = new Ears({
       hearing,
       interim,
@@ -50,6 +59,7 @@ export class Attendant {
           settings.value = { ...settings.value, talkback };
         },
         now,
+        past: () => this.past.value,
         // A sample day in a few minutes would be one long babble.
         tell: (answer) => desks.isHurried || this.ears.tell(answer),
         warn: async (answer) => {

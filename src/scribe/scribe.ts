@@ -1,11 +1,14 @@
 import { createReader, type Reader, type ReaderOptions } from "../../grammar/read.ts";
 import { say } from "../../grammar/say.ts";
+import type { Question } from "../../grammar/statement.ts";
+import type { PastSession } from "../analysis/seasons/past.ts";
 import type { Heard, Plan } from "../log/event.ts";
 import type { Answer } from "../speech/talkback.ts";
 import { reviewWords } from "../words/review.ts";
 import { judge } from "./judge.ts";
 import type { LastHeard, PossibleReading } from "./news.ts";
 import type { Notebook } from "./notebook.ts";
+import { Reckoning } from "./reckoning.ts";
 import { replyTo } from "./replies.ts";
 import type { Settings } from "./settings.ts";
 import { Watch } from "./watch.ts";
@@ -30,6 +33,8 @@ export interface ScribeOptions {
   settings(): Settings;
   /** Sets how much is said, when the angler asks for it. */
   setLevel(level: Settings["talkback"]): void;
+  /** What earlier sessions left; absent where there is nothing to go by. */
+  past?(): readonly PastSession[];
   /** Milliseconds since the epoch. */
   now(): number;
   /** Tells the angler by tone and voice. */
@@ -46,6 +51,9 @@ export interface ScribeOptions {
 export class Scribe {
   readonly #options: ScribeOptions;
   readonly #watch = new Watch();
+  readonly #reckoning: Reckoning;
+  /** The last question, for when it is asked how sure the answer is. */
+  #asked: Question | undefined;
   #reader: { reader: Reader; key: string } | undefined;
   /** One utterance at a time: each is read against what the one before has left. */
   #queue: Promise<unknown> = Promise.resolve();
@@ -56,6 +64,7 @@ export class Scribe {
 
   constructor(options: ScribeOptions) {
     this.#options = options;
+    this.#reckoning = new Reckoning(options.past);
     this.#opened = options.notebook.ready.then(() => {
       this.#isOpen = true;
       this.look();
@@ -86,12 +95,15 @@ export class Scribe {
   look(): void {
     if (!this.#isOpen) return;
     const { notebook, now, settings } = this.#options;
-    const session = notebook.session.value;
-    for (const alarm of this.#watch.alarms(session, now(), settings())) {
+    const reckoned = this.#reckoning.of(notebook.session.value);
+    const { session, sums } = reckoned;
+    const { warnings } = settings();
+    const sight = { ...reckoned, now: now(), units: settings(), warnings };
+    for (const alarm of this.#watch.alarms(sight)) {
       this.#options.warn({ outcome: "warning", short: alarm, full: alarm });
       this.#options.remind(alarm);
     }
-    const nudge = this.#watch.nudge(session, now());
+    const nudge = this.#watch.nudge(session, now(), sums.fedAt);
     if (nudge === undefined) return;
     this.#options.warn({ short: nudge, full: nudge, asked: true });
     this.#options.remind(nudge);
@@ -156,11 +168,18 @@ export class Scribe {
     const before = notebook.session.value;
     const { notes, missed } = writingOf(said, before, this.#options.inQuestion?.());
     const kept = notes.length > 0 ? await notebook.write(notes) : undefined;
-    const asking = { session: notebook.session.value, now: now(), units: settings() };
+    const asking = {
+      ...this.#reckoning.of(notebook.session.value),
+      now: now(),
+      units: settings(),
+      ...(this.#asked !== undefined && { before: this.#asked }),
+    };
     const level = said.statements.findLast((one) => one.kind === "talkback")?.level;
     if (level !== undefined) setLevel(level);
     const reply = replyTo({ ...said, missed, kept, trouble: trouble(), before, asking });
     if (reply) tell(reply);
+    const asked = said.statements.findLast((one) => one.kind === "ask")?.what;
+    if (asked !== undefined && asked !== "sure") this.#asked = asked;
     this.look();
     return {
       text: said.heard.text,

@@ -120,7 +120,7 @@ test("a net near its limit is warned of aloud and on the screen", async () => {
   await bench.go("Live");
   await bench.listen();
   await bench.say("carp nine pounds eight");
-  const warning = "Net 1 is near its limit: 9 pounds 8 ounces of 10 pounds.";
+  const warning = "Net 1 may be over its limit: 9 pounds 8 ounces of 10 pounds by your word.";
   expect(await bench.spoken()).toBe(warning);
   await bench.page.locator(".live-nudge", { hasText: warning }).waitFor();
   await bench.close();

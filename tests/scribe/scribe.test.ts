@@ -226,7 +226,9 @@ describe("after a reload", () => {
     const bank = new Bank();
     await bank.plan({ netLimitG: 10 * POUND_G });
     await bank.say("nudge me every three minutes", "fish nine and a half pounds");
-    expect(bank.reminded).toEqual(["Net 1 is near its limit: 9 pounds 8 ounces of 10 pounds."]);
+    expect(bank.reminded).toEqual([
+      "Net 1 may be over its limit: 9 pounds 8 ounces of 10 pounds by your word.",
+    ]);
     bank.scribe = bank.newScribe();
     await bank.notebook.ready;
     bank.wait(0);

@@ -12,7 +12,7 @@ describe("a net's limit", () => {
     await bank.say("F1 two pounds", "F1 two pounds", "F1 two pounds");
     expect(bank.reminded).toHaveLength(1);
     expect(bank.reminded[0]).toMatch(
-      /^(Net 1 is near|One more fish .* its limit): 5[024] pounds of 60 pounds\.$/,
+      /^One more fish may put net 1 over its limit: 5[024] pounds of 60 pounds\.$/,
     );
     expect(bank.told.filter(({ outcome }) => outcome === "warning")).toHaveLength(1);
     await bank.say("feeding", "F1 two pounds", "F1 two pounds");
@@ -40,7 +40,9 @@ describe("a net's limit", () => {
     bank.scribe = bank.newScribe();
     await bank.say("carp nine pounds eight");
     expect(bank.told.at(-1)).toMatchObject({ outcome: "warning" });
-    expect(bank.reminded).toEqual(["Net 1 is near its limit: 9 pounds 8 ounces of 10 pounds."]);
+    expect(bank.reminded).toEqual([
+      "Net 1 may be over its limit: 9 pounds 8 ounces of 10 pounds by your word.",
+    ]);
   });
 
   test("is warned of once more after a correction took it back", async () => {
@@ -48,7 +50,7 @@ describe("a net's limit", () => {
     await bank.plan({ netLimitG: 10 * POUND_G });
     await bank.say("fish nine and a half pounds", "make that three pounds", "fish seven pounds");
     expect(bank.reminded).toEqual([
-      "Net 1 is near its limit: 9 pounds 8 ounces of 10 pounds.",
+      "Net 1 may be over its limit: 9 pounds 8 ounces of 10 pounds by your word.",
       "Net 1 is at its limit: 10 pounds of 10 pounds. Change nets.",
     ]);
   });

@@ -1,12 +1,16 @@
 /** The spoken questions, one answer each. */
 import type { Question } from "../../../grammar/statement.ts";
-import type { Asking, Words } from "./asking.ts";
+import { answerWords as say } from "../../words/answers.ts";
+import { type Asking, same, type Words } from "./asking.ts";
 import { best } from "./best.ts";
 import { pace } from "./pace.ts";
 import { rate } from "./rate.ts";
 import { countOf, lastFish, net, setUp, timeLeft, total } from "./standing.ts";
+import { start } from "./start.ts";
+import { biteDepth, biteTime, mood } from "./water.ts";
+import { count } from "./words.ts";
 
-const ANSWERS: Readonly<Record<Question, (asking: Asking) => Words>> = {
+const ANSWERS: Readonly<Record<Exclude<Question, "sure">, (asking: Asking) => Words>> = {
   total,
   count: countOf,
   "last-fish": lastFish,
@@ -14,10 +18,29 @@ const ANSWERS: Readonly<Record<Question, (asking: Asking) => Words>> = {
   "best-depth": (asking) => best("depth", asking),
   "best-rig": (asking) => best("rig", asking),
   "best-bait": (asking) => best("bait", asking),
+  "best-distance": (asking) => best("distance", asking),
+  "best-hook": (asking) => best("hook", asking),
+  "best-hour": (asking) => best("hour", asking),
+  start,
+  "bite-depth": biteDepth,
+  "bite-time": biteTime,
+  mood,
   net,
   pace,
   "time-left": timeLeft,
   "set-up": setUp,
 };
 
-export const answer = (what: Question, asking: Asking): Words => ANSWERS[what](asking);
+/** How sure the answer before was; of the weight, where nothing was asked before. */
+function sure(asking: Asking): Words {
+  const { before = "total", session } = asking;
+  if (before === "sure") return sure({ ...asking, before: "total" });
+  const told = ANSWERS[before](asking).sure;
+  if (told !== undefined) return same(told);
+  const open = session.entries.filter(({ verdict }) => verdict === "check").length;
+  const check = open === 0 ? "" : say.stillToCheck(count(open, "entry", "entries"));
+  return same(`${say.counted}${check}`);
+}
+
+export const answer = (what: Question, asking: Asking): Words =>
+  what === "sure" ? sure(asking) : ANSWERS[what](asking);

@@ -1,41 +1,89 @@
-/** Which depth, rig or bait catches best, with what that rests on; few fish are said to be few. */
+/** Which level of a factor catches best, with what that rests on; few fish are said to be few. */
 import { changeParts } from "../../../grammar/saying/change.ts";
-import { type BestVerdict, bestIn, type Contender } from "../../analysis/best.ts";
+import { type Best, bestIn, type Contender } from "../../analysis/best.ts";
+import type { Factor } from "../../analysis/effort/exposure.ts";
 import { MS_PER_HOUR } from "../../analysis/units.ts";
-import { type Asking, same, type Words } from "./asking.ts";
-import { fishWords, lengthWords, list, sentence, timeWords, type Units } from "./words.ts";
-
-export type BestOf = "depth" | "rig" | "bait";
+import { answerWords as say } from "../../words/answers.ts";
+import { type Asking, NOT_STARTED, same, type Words } from "./asking.ts";
+import type { Units } from "./words.ts";
+import { depthWords, fishWords, list, oddsWords, rateWords, sentence, timeWords } from "./words.ts";
 
 /** More is not remembered from hearing it once. */
 const MOST_NAMED = 3;
 
-export function best(factor: BestOf, { session, now, units }: Asking): Words {
-  if (session.startedAt === undefined) return same("The session has not started.");
+export function best(factor: Factor, { session, now, units }: Asking): Words {
+  if (session.startedAt === undefined) return NOT_STARTED;
   const { verdict, ranked } = bestIn(factor, session, now);
   const [leader] = ranked;
-  if (!leader) return same(`Too few to tell: no ${factor} has been fished by name.`);
-  const name = nameOf(factor, leader.level, units);
+  if (!leader) return same(say.noneNamed(factor));
   const lines = ranked.slice(0, MOST_NAMED).map((one) => evidence(factor, one, units));
-  const short = sentence(`${HEADS[verdict](name)}: ${list(lines)}.`);
-  if (verdict !== "clear") return same(short);
-  const sure = Math.min(99, Math.round(100 * leader.chanceBest));
-  return { short, full: `${short} ${sure} in 100 that it is the best of them.` };
+  const name = (one: Contender) => levelName(factor, one.level, units);
+  switch (verdict) {
+    case "clear":
+      return clear(ranked, name, lines);
+    case "close":
+      return unclear(ranked, name, lines);
+    case "alone":
+      return same(say.only(name(leader), lines.join()));
+    case "too-few":
+      return same(say.tooFew(list(lines)));
+  }
 }
 
-const HEADS: Readonly<Record<BestVerdict, (name: string) => string>> = {
-  clear: (name) => `${name} is best`,
-  close: () => "No clear best",
-  alone: (name) => `Only ${name} so far`,
-  "too-few": () => "Too few to tell",
+type Naming = (one: Contender) => string;
+
+function clear(ranked: Best["ranked"], name: Naming, lines: readonly string[]): Words {
+  const [leader, second, ...others] = ranked;
+  if (!leader || !second) return same("");
+  const odds = oddsWords(leader.chanceBest);
+  const sure =
+    others.length === 0 ? say.beats(odds, name(second)) : say.beatsAll(odds, ranked.length);
+  const short = `${rateLine(leader, name, say.leads)}${sure}`;
+  return { short, full: `${short}${say.restsOn(sentence(list(lines)))}`, sure: sure.trim() };
+}
+
+/** All that were tried are near each other: the first two, in short. */
+function unclear(ranked: Best["ranked"], name: Naming, lines: readonly string[]): Words {
+  const [first, second] = ranked;
+  if (!first || !second) return same("");
+  const text = `${say.noClearBest} ${rateLine(first, name, say.leads)} ${rateLine(second, name, say.follows)}`;
+  const sure = say.beatsAll(oddsWords(first.chanceBest), ranked.length).trim();
+  return {
+    short: text,
+    full: `${text}${say.restsOn(sentence(list(lines)))}`,
+    sure: `${sentence(name(first))}: ${sure}`,
+  };
+}
+
+/** What is shown of a rate, whether or not it names a value. */
+const rateLine = (
+  one: Contender,
+  name: Naming,
+  line: (name: string, rate: string, range: string) => string,
+): string => {
+  const { fishPerHour, fish, hours } = one;
+  const range = say.range(rateWords(fishPerHour.lower), rateWords(fishPerHour.upper));
+  return line(sentence(name(one)), rateWords(hours > 0 ? fish / hours : 0), range);
 };
 
-function evidence(factor: BestOf, { level, fish, hours }: Contender, units: Units): string {
-  const where = `${factor === "depth" ? "at" : "on"} ${nameOf(factor, level, units)}`;
-  return `${fishWords(fish)} ${where} in ${timeWords(hours * MS_PER_HOUR)}`;
+function evidence(factor: Factor, one: Contender, units: Units): string {
+  const name = levelName(factor, one.level, units);
+  return say.evidence(fishWords(one.fish), WHERE[factor](name), timeWords(one.hours * MS_PER_HOUR));
 }
 
-function nameOf(factor: BestOf, level: string | number, units: Units): string {
-  if (factor === "depth") return lengthWords(Number(level), units);
-  return factor === "rig" ? changeParts({ rig: String(level) }).join() : String(level);
+const WHERE: Readonly<Record<Factor, (name: string) => string>> = {
+  depth: say.at,
+  distance: say.at,
+  rig: say.on,
+  bait: say.on,
+  hook: say.on,
+  hour: say.inHour,
+};
+
+export function levelName(factor: Factor, level: string | number, units: Units): string {
+  if (factor === "depth") return depthWords(Number(level), units);
+  if (factor === "distance") return depthWords(Number(level), { ...units, length: "cm" });
+  if (factor === "rig") return changeParts({ rig: String(level) }).join();
+  if (factor === "hook") return say.hook(String(level));
+  return factor === "hour" ? say.hour(String(level)) : String(level);
 }

@@ -1,31 +1,32 @@
 /** Where the bag is heading, and what the target still asks for. */
 import { type Needed, paceOf } from "../../analysis/pace.ts";
-import { biasFrom, weighedNets } from "../../analysis/weights/bias.ts";
-import { type Asking, same, type Words } from "./asking.ts";
+import { answerWords as say } from "../../words/answers.ts";
+import { type Asking, NOT_STARTED, same, type Words } from "./asking.ts";
 import { total } from "./standing.ts";
-import { rateWords, type Units, weightWords } from "./words.ts";
+import { oddsWords, rateWords, type Units, weightWords } from "./words.ts";
 
 export function pace(asking: Asking): Words {
-  const { session, now, units } = asking;
-  if (session.startedAt === undefined) return same("The session has not started.");
-  if (session.state === "ended") return same(`The session has ended. ${total(asking).short}`);
-  if (typeof session.plan.endsAt !== "number")
-    return same(`No end time is set, so no pace. ${total(asking).short}`);
-  const { final, needed } = paceOf(session, now, biasFrom(weighedNets([session])));
+  const { session, sums, now, units } = asking;
+  if (session.startedAt === undefined) return NOT_STARTED;
+  if (session.state === "ended") return same(say.ended(total(asking).short));
+  if (typeof session.plan.endsAt !== "number") return same(say.noPace(total(asking).short));
+  const { final, needed } = paceOf(session, now, asking.bias, sums);
   const target = needed ? ` ${targetWords(needed, units)}` : "";
-  if (!final.tells) return same(`Too few fish with a weight to tell.${target}`);
-  const short = `Heading for ${weightWords(final.value, units)}.${target}`;
-  const limits = `${weightWords(final.lower, units)} and ${weightWords(final.upper, units)}`;
+  if (!final.tells) return same(`${say.tooFewForPace}${target}`);
+  const [weight, lower, upper] = [final.value, final.lower, final.upper].map((grams) =>
+    weightWords(grams, units),
+  ) as [string, string, string];
   return {
-    short,
-    full: `Heading for ${weightWords(final.value, units)}, likely between ${limits}.${target}`,
+    short: `${say.heading(weight)}${target}`,
+    full: `${say.headingBetween(weight, lower, upper)}${target}`,
+    sure: say.paceSure(lower, upper),
   };
 }
 
 function targetWords({ gramsPerHour, fishPerHour, chance }: Needed, units: Units): string {
-  if (gramsPerHour === 0) return "The target is reached.";
-  if (!Number.isFinite(gramsPerHour)) return "The target was missed.";
-  const fish = fishPerHour === undefined ? "" : `, about ${rateWords(fishPerHour)} fish`;
-  const odds = chance === undefined ? "" : ` Chance about ${Math.round(100 * chance)} in 100.`;
-  return `The target needs ${weightWords(gramsPerHour, units)} an hour${fish}.${odds}`;
+  if (gramsPerHour === 0) return say.targetReached;
+  if (!Number.isFinite(gramsPerHour)) return say.targetMissed;
+  const fish = fishPerHour === undefined ? "" : say.aboutFish(rateWords(fishPerHour));
+  const odds = chance === undefined ? "" : say.odds(oddsWords(chance));
+  return say.targetNeeds(weightWords(gramsPerHour, units), fish, odds);
 }

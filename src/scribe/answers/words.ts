@@ -20,6 +20,30 @@ export function lengthWords(mm: number, { length }: Units): string {
   return sayLength(Math.round(mm / step) * step, length);
 }
 
+/** As deep, or as far out: metres from one on, where centimetres are set. @param mm > 0 */
+export const depthWords = (mm: number, units: Units): string =>
+  units.length === "cm" && mm >= 1000
+    ? sayLength(Math.round(mm / 10) * 10, "m")
+    : lengthWords(mm, units);
+
+/**
+ * A chance as odds that a listener can hold on to, never certain: no finer than the sums are good
+ * for. @param chance 0 to 1
+ */
+export function oddsWords(chance: number): string {
+  if (chance >= 0.985) return "99 in 100";
+  if (chance >= 0.935) return "19 in 20";
+  if (chance < 0.015) return "Less than 1 in 100";
+  if (chance < 0.065) return "1 in 20";
+  return `${Math.round(10 * chance)} in 10`;
+}
+
+/** A wait: seconds up to two minutes, whole minutes from there. @param seconds ≥ 0 */
+export const waitWords = (seconds: number): string =>
+  seconds < 120
+    ? count(Math.round(seconds / 5) * 5 || Math.round(seconds), "second")
+    : timeWords(seconds * 1000);
+
 /** Whole minutes, and hours from one on. @param ms ≥ 0 */
 export function timeWords(ms: number): string {
   const minutes = Math.floor(ms / MS_PER_MINUTE);
@@ -28,6 +52,12 @@ export function timeWords(ms: number): string {
   const over = minutes - 60 * hours;
   const parts = [hours && count(hours, "hour"), over && count(over, "minute")];
   return parts.filter(Boolean).join(" ");
+}
+
+/** The time of day where the phone is, as it is said: "20 past 10" is too long for the wind. */
+export function clockWords(at: number): string {
+  const date = new Date(at);
+  return `${date.getHours()} ${String(date.getMinutes()).padStart(2, "0")}`;
 }
 
 /** "1 hour", "3 hours". */

@@ -1,0 +1,13 @@
+/** What the questions have in common. */
+import type { Question } from "../statement.ts";
+import { fixedPhrase, type Phrase } from "./phrase.ts";
+
+/** A question, which states the same whatever its words. */
+export const ask = (
+  what: Question,
+  patterns: readonly string[],
+  examples: readonly string[],
+): Phrase => fixedPhrase(`ask-${what}`, { kind: "ask", what }, patterns, examples);
+
+export const WHATS =
+  "what's | what is | tell me | give me | what was | read me | how's | how is | say | read out | read me back | read back | give us | read | what've";
