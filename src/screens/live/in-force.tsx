@@ -1,6 +1,7 @@
 import { Figure } from "../../ui/figure.tsx";
 import { FillBar } from "../../ui/fill-bar.tsx";
 import { formatWeight } from "../../ui/format.ts";
+import { tallyWords as say } from "../../words/tally.ts";
 import type { App } from "../app.ts";
 import { setUpParts } from "./set-up-parts.ts";
 
@@ -8,10 +9,10 @@ import { setUpParts } from "./set-up-parts.ts";
 export function InForce({ app }: { app: App }) {
   const parts = setUpParts(app.session.value.setUp, app.settings.value.length);
   return (
-    <section class="figure figure-wide" aria-label="Set-up in force">
-      <h2 class="for-ears">Set-up</h2>
+    <section class="figure figure-wide" aria-label={say.setUpFor}>
+      <h2 class="for-ears">{say.setUp}</h2>
       {parts.length === 0 ? (
-        <p>Set-up not said yet: “rig one, depth half a metre”</p>
+        <p>{say.noSetUp}</p>
       ) : (
         <dl class="parts">
           {parts.map(({ name, value }) => (
@@ -33,15 +34,15 @@ export function NetInForce({ app }: { app: App }) {
   const spokenG = nets.find(({ number }) => number === net)?.spokenG ?? 0;
   const limitG = plan.netLimitG;
   return (
-    <section class="figure" aria-label="Net in force">
-      <h2 class="figure-name">Net {net}</h2>
+    <section class="figure" aria-label={say.netFor}>
+      <h2 class="figure-name">{say.net(net)}</h2>
       <p class="pairs">
         <span>
           <Figure text={formatWeight(spokenG, weight)} />
-          {limitG && ` of ${formatWeight(limitG, weight)}`}
+          {limitG && say.ofLimit(formatWeight(limitG, weight))}
         </span>
         {limitG && spokenG > limitG && (
-          <span class="warn">over by {formatWeight(spokenG - limitG, weight)}</span>
+          <span class="warn">{say.overBy(formatWeight(spokenG - limitG, weight))}</span>
         )}
       </p>
       {limitG && <FillBar share={spokenG / limitG} />}

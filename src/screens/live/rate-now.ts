@@ -32,9 +32,13 @@ function perHour(fish: number, fished: readonly Stretch[]): number | undefined {
   return ms < LEAST_FISHED_MS ? undefined : (fish * MS_PER_HOUR) / ms;
 }
 
-const countSince = ({ entries }: Session, from: number): number =>
-  entries.reduce(
-    (total, { at, statement }) =>
-      statement.kind === "fish" && at > from ? total + (statement.count ?? 1) : total,
-    0,
-  );
+/** Counted from the newest back, so that a long session costs no more than its last half hour. */
+function countSince({ entries }: Session, from: number): number {
+  let fish = 0;
+  for (let place = entries.length - 1; place >= 0; place -= 1) {
+    const entry = entries[place];
+    if (!entry || entry.at <= from) break;
+    if (entry.statement.kind === "fish") fish += entry.statement.count ?? 1;
+  }
+  return fish;
+}

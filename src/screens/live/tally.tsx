@@ -1,5 +1,6 @@
 import { Figure } from "../../ui/figure.tsx";
 import { formatElapsed, formatRate, formatWeight } from "../../ui/format.ts";
+import { tallyWords as say } from "../../words/tally.ts";
 import type { App } from "../app.ts";
 import { Bag } from "./bag.tsx";
 import { rateNow } from "./rate-now.ts";
@@ -9,16 +10,16 @@ export function Tally({ app }: { app: App }) {
   const { spokenG, count, unweighed } = app.session.value;
   const { weight } = app.settings.value;
   return (
-    <section class="tally" aria-label="Weight and count">
+    <section class="tally" aria-label={say.weightAndCount}>
       <p>
         <Figure text={formatWeight(spokenG, weight)} />
       </p>
       <p>
-        <Figure text={`${count} fish`} />
+        <Figure text={say.fish(count)} />
       </p>
       <p class="tally-beside">
         <Bag app={app} />
-        {unweighed > 0 && <span>{unweighed} without a weight</span>}
+        {unweighed > 0 && <span>{say.withoutWeight(unweighed)}</span>}
       </p>
     </section>
   );
@@ -30,8 +31,8 @@ export function SinceFish({ app }: { app: App }) {
   const since = lastFishAt ?? startedAt;
   if (since === undefined || endedAt !== undefined) return null;
   return (
-    <section class="figure figure-narrow" aria-label="Time since the last fish">
-      <h2 class="figure-name">{lastFishAt === undefined ? "Since start" : "Since fish"}</h2>
+    <section class="figure figure-narrow" aria-label={say.sinceFishFor}>
+      <h2 class="figure-name">{lastFishAt === undefined ? say.sinceStart : say.sinceFish}</h2>
       <p class="numeral" role="timer">
         {formatElapsed(app.now.value - since)}
       </p>
@@ -44,16 +45,16 @@ export function Rate({ app }: { app: App }) {
   const { now, session } = rateNow(app.session.value, app.now.value);
   if (session === undefined) return null;
   return (
-    <section class="figure figure-narrow" aria-label="Rate">
-      <h2 class="figure-name">Fish an hour</h2>
+    <section class="figure figure-narrow" aria-label={say.rate}>
+      <h2 class="figure-name">{say.fishAnHour}</h2>
       <p class="pairs">
         {now !== undefined && (
           <span>
-            <strong class="numeral">{formatRate(now)}</strong> half hour
+            <strong class="numeral">{formatRate(now)}</strong> {say.halfHour}
           </span>
         )}
         <span>
-          <strong class="numeral">{formatRate(session)}</strong> session
+          <strong class="numeral">{formatRate(session)}</strong> {say.session}
         </span>
       </p>
     </section>

@@ -1,0 +1,22 @@
+/** The figures of the live screen. */
+export const tallyWords = {
+  weightAndCount: "Weight and count",
+  fish: (count: number) => `${count} fish`,
+  withoutWeight: (count: number) => `${count} without a weight`,
+  likely: (lower: string, upper: string) => `likely ${lower} to ${upper}`,
+  likelyAtLeast: (lower: string) => `likely ${lower} or more`,
+  sinceFishFor: "Time since the last fish",
+  sinceStart: "Since start",
+  sinceFish: "Since fish",
+  rate: "Rate",
+  fishAnHour: "Fish an hour",
+  halfHour: "half hour",
+  session: "session",
+  setUpFor: "Set-up in force",
+  setUp: "Set-up",
+  noSetUp: "Set-up not said yet: “rig one, depth half a metre”",
+  netFor: "Net in force",
+  net: (number: number) => `Net ${number}`,
+  ofLimit: (limit: string) => ` of ${limit}`,
+  overBy: (weight: string) => `over by ${weight}`,
+};
