@@ -2,7 +2,7 @@
 import * as v from "valibot";
 
 /** The chance of a net over its limit that is borne in silence; choices of our own. */
-export const NET_RISKS = { early: 0.1, usual: 0.3, late: 0.5 } as const;
+export const NET_RISKS = { early: 0.1, usual: 0.3, late: 0.4 } as const;
 
 export const warningsSchema = v.object({
   /** When a net is warned of as near its limit; passing it is a broken rule. */

@@ -1,4 +1,5 @@
 /** A scribe over a log in memory, with a clock that stands until it is moved. */
+import type { PastSession } from "../../src/analysis/seasons/past.ts";
 import { SteadyClock } from "../../src/log/clock.ts";
 import type { Plan } from "../../src/log/event.ts";
 import { Keeper } from "../../src/log/keeper.ts";
@@ -18,6 +19,7 @@ export class Bank {
   settings: Settings = DEFAULT_SETTINGS;
   /** The entry on the screen, by its id. */
   inQuestion: string | undefined;
+  past: readonly PastSession[] = [];
   readonly told: Answer[] = [];
   readonly reminded: string[] = [];
   readonly store: FailingStore;
@@ -45,6 +47,7 @@ export class Bank {
       setLevel: (talkback) => {
         this.settings = { ...this.settings, talkback };
       },
+      past: () => this.past,
       now: () => this.now,
       tell: (answer) => this.told.push(answer),
       warn: (answer) => this.told.push(answer),

@@ -1,4 +1,6 @@
 import { describe, expect, test } from "vitest";
+import type { PastSession } from "../../src/analysis/seasons/past.ts";
+import { ALL_WARNINGS, type Warnings } from "../../src/scribe/warnings.ts";
 import { Bank, MINUTE_MS, NINE } from "./bank.ts";
 
 const POUND_G = 453.59237;
@@ -131,4 +133,173 @@ describe("a reminder", () => {
     bank.wait(0);
     expect(bank.reminded).toEqual(["Nudge"]);
   });
+});
+
+describe("what earlier sessions taught", () => {
+  /** Five days of one weighed net each, on which he spoke so many times too low. */
+  const past = (low: number): PastSession[] =>
+    ["a", "b", "c", "d", "e"].map((id) => ({
+      id,
+      startedAt: NINE,
+      nets: [{ session: id, spokenG: 20 * POUND_G, weighedG: 20 * low * POUND_G }],
+      trials: { rig: [], depth: [], distance: [], bait: [], hook: [], hour: [] },
+    }));
+  const warnedAt = async (earlier: PastSession[]) => {
+    const bank = new Bank();
+    bank.past = earlier;
+    await bank.plan({ netLimitG: 60 * POUND_G });
+    for (let pounds = 2; ; pounds += 2) {
+      await bank.say("F1 two pounds");
+      if (bank.reminded.length > 0) return pounds;
+    }
+  };
+
+  test("brings the warning of a net nearer to where it belongs", async () => {
+    const [low, right, unknown] = [
+      await warnedAt(past(1.3)),
+      await warnedAt(past(1)),
+      await warnedAt([]),
+    ];
+    expect(low).toBeLessThan(unknown);
+    expect(right).toBeGreaterThan(unknown);
+  });
+});
+
+describe("warnings that were switched off", () => {
+  const silent = async (off: Partial<Warnings>, ...lines: string[]) => {
+    const bank = new Bank();
+    bank.settings = { ...bank.settings, warnings: { ...ALL_WARNINGS, ...off } };
+    await bank.plan({
+      netLimitG: 10 * POUND_G,
+      lashLimitMm: 300,
+      baitLimitsG: { corn: 50 },
+      baitsBanned: ["bread"],
+      netsAllowed: 1,
+      endsAt: NINE + 60 * MINUTE_MS,
+    });
+    await bank.say(...lines);
+    bank.wait(60);
+    return bank.reminded;
+  };
+
+  test("a net that is near says nothing, one that is full breaks a rule", async () => {
+    expect(await silent({ nets: "off" }, "carp nine pounds")).toEqual(["Time is up."]);
+    expect(await silent({ nets: "off" }, "carp nine pounds", "carp one pound")).toEqual([
+      "Net 1 is at its limit: 10 pounds of 10 pounds. Change nets.",
+      "Time is up.",
+    ]);
+  });
+
+  test("rules", async () => {
+    const lines = [
+      "lash forty centimetres",
+      "potted in a hundred grams of corn",
+      "on bread",
+      "F1 one pound",
+      "new net",
+    ];
+    expect(await silent({ rules: false, pace: false }, ...lines)).toEqual([]);
+    expect(await silent({ pace: false }, ...lines)).toEqual([
+      "Too much line above the float: 40 centimetres, and 30 centimetres is allowed.",
+      "The limit of 2 ounces of corn is used up.",
+      "Bread is not allowed here.",
+      "2 nets in use, and 1 allowed.",
+      "Time is up.",
+    ]);
+  });
+
+  test("a later warning of nets comes later", async () => {
+    const lines = Array<string>(9).fill("fish one pound");
+    const first = async (nets: Warnings["nets"]) => (await silent({ nets }, ...lines))[0] ?? "";
+    expect(await first("early")).toMatch(/: 7 pounds of/);
+    expect(await first("usual")).toMatch(/: 8 pounds of/);
+    expect(await first("late")).toMatch(/: 9 pounds of/);
+  });
+});
+
+test("fishing before the start is warned of", async () => {
+  const bank = new Bank();
+  await bank.plan({ startsAt: NINE + 20 * MINUTE_MS });
+  bank.wait(0);
+  await bank.say("start the session");
+  expect(bank.reminded).toEqual(["Too early: the start is in 20 minutes."]);
+  bank.wait(30);
+  expect(bank.reminded).toHaveLength(1);
+});
+
+describe("a rig with more shot than its float carries", () => {
+  const float = { label: "4x12", lower: 0.15, upper: 0.2 };
+  const warned = async (shots: { size: string; count: number }[]) => {
+    const bank = new Bank();
+    await bank.plan({ rigs: [{ name: "2", float, shots }] });
+    await bank.say("rig two", "rig one", "rig two");
+    return bank.reminded;
+  };
+
+  test("is told of each time it is picked up", async () => {
+    const sinks = "Rig 2 sinks: it has more shot than its float carries.";
+    expect(await warned([{ size: "6", count: 4 }])).toEqual([sinks, sinks]);
+  });
+
+  test("is not, where the makers' spread could go either way", async () => {
+    expect(await warned([{ size: "8", count: 3 }])).toEqual([]);
+  });
+});
+
+describe("the pace", () => {
+  const fishEvery = async (bank: Bank, minutes: number, times: number) => {
+    for (let fish = 0; fish < times; fish += 1) {
+      await bank.say("F1 one pound");
+      bank.now += (minutes - 1) * MINUTE_MS;
+      bank.scribe.look();
+    }
+  };
+
+  test("that has gone quiet is told of once, and again after fish have come in between", async () => {
+    const bank = new Bank();
+    await bank.say("start the session");
+    await fishEvery(bank, 3, 15);
+    expect(bank.reminded).toEqual([]);
+    for (let minute = 0; minute < 60; minute += 1) bank.wait(1);
+    expect(bank.reminded).toEqual([
+      expect.stringMatching(
+        /^Gone quiet: 2\d minutes without a fish, and they came every 3 minutes\.$/,
+      ),
+    ]);
+    await fishEvery(bank, 3, 40);
+    for (let minute = 0; minute < 120; minute += 1) bank.wait(1);
+    expect(bank.reminded.filter((words) => words.startsWith("Gone quiet"))).toHaveLength(2);
+  });
+
+  test("is not told of in a break, nor while it is switched off", async () => {
+    const bank = new Bank();
+    await bank.say("start the session");
+    await fishEvery(bank, 3, 15);
+    await bank.say("taking a break");
+    for (let minute = 0; minute < 90; minute += 1) bank.wait(1);
+    expect(bank.reminded).toEqual([]);
+    await bank.say("back on");
+    bank.settings = { ...bank.settings, warnings: { ...ALL_WARNINGS, pace: false } };
+    for (let minute = 0; minute < 90; minute += 1) bank.wait(1);
+    expect(bank.reminded).toEqual([]);
+  });
+
+  test("that has come on is told of once", async () => {
+    const bank = new Bank();
+    await bank.say("start the session");
+    await fishEvery(bank, 10, 10);
+    await fishEvery(bank, 1, 20);
+    expect(bank.reminded).toEqual(["It has come on: they come faster than before."]);
+  });
+});
+
+test("a reminder to feed counts from the last feed", async () => {
+  const bank = new Bank();
+  await bank.say("start the session", "remind me to feed every four minutes", "F1 one pound");
+  bank.wait(1);
+  await bank.say("feeding", "F1 one pound", "F1 one pound");
+  bank.wait(0);
+  expect(bank.reminded).toEqual([]);
+  bank.wait(1);
+  expect(bank.reminded).toEqual(["feed"]);
 });

@@ -42,7 +42,7 @@ export function oddsWords(chance: number): string {
 export const waitWords = (seconds: number): string =>
   seconds < 120
     ? count(Math.round(seconds / 5) * 5 || Math.round(seconds), "second")
-    : timeWords(seconds * 1000);
+    : timeWords(Math.round(seconds / 60) * MS_PER_MINUTE);
 
 /** Whole minutes, and hours from one on. @param ms ≥ 0 */
 export function timeWords(ms: number): string {
