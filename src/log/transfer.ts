@@ -93,16 +93,19 @@ export interface Merged {
   takenOut: string[];
 }
 
-/** From 1970, which a phone without a battery shows, to 2100. Milliseconds since the epoch. */
-const LAST_AT = 4_102_444_800_000;
+/**
+ * No time after 2100 (in milliseconds since the epoch), and no weight or length as large, is
+ * anybody's; sums over larger ones would run out of numbers.
+ */
+const LARGEST = 4_102_444_800_000;
 
 /**
  * Adds the events that the store does not hold, all or nothing; doing it again adds nothing.
  * @throws Refusal, or StoreTrouble if storing fails
  */
 export async function mergeEvents(store: LogStore, events: readonly LogEvent[]): Promise<Merged> {
-  const odd = events.findIndex(({ at }) => at < 0 || at > LAST_AT);
-  if (odd >= 0) throw new Refusal(transferWords.damagedAt(`events.${odd}.at`));
+  const odd = events.findIndex((event) => event.at < 0 || !isWithin(LARGEST, event));
+  if (odd >= 0) throw new Refusal(transferWords.impossible(odd + 1));
   const removals = new Set(await store.removals());
   const left = events.filter(({ session }) => removals.has(session));
   const added = await store.put(events);
@@ -111,6 +114,13 @@ export async function mergeEvents(store: LogStore, events: readonly LogEvent[]):
     known: events.length - left.length - added.length,
     takenOut: [...new Set(left.map(({ session }) => session))],
   };
+}
+
+/** Whether every number in it, however deep, is between -`most` and `most`. */
+function isWithin(most: number, value: unknown): boolean {
+  if (typeof value === "number") return Math.abs(value) <= most;
+  if (typeof value !== "object" || value === null) return true;
+  return Object.values(value).every((part) => isWithin(most, part));
 }
 
 function parse(text: string): unknown {

@@ -109,6 +109,16 @@ test("one bad event refuses the whole file and says where it is", async () => {
 test.each([-1, 8e15, 1e300])("an event at %d is no event of any day", async (at) => {
   const store = newStore();
   const events: LogEvent[] = [event("a", "s", 1), event("b", "s", at)];
-  await expect(mergeEvents(store, events)).rejects.toThrow("events.1.at");
+  await expect(mergeEvents(store, events)).rejects.toThrow("Record 2");
   expect(await store.everything()).toEqual([]);
+});
+
+test("a weight beyond all numbers is refused, however deep it lies", async () => {
+  const store = newStore();
+  const fish = (weightG: number) => ({
+    ...event("b", "s", 2),
+    body: { kind: "entry" as const, statement: { kind: "fish" as const, weightG } },
+  });
+  await expect(mergeEvents(store, [event("a", "s", 1), fish(1e300)])).rejects.toThrow("Record 2");
+  expect(await mergeEvents(store, [fish(900)])).toHaveProperty("added", 1);
 });

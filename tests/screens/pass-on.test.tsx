@@ -51,7 +51,7 @@ test("what goes out is shown first; water, peg and notes only where each is allo
   expect(shown()).not.toMatch(/17|reeds/);
   fireEvent.click(screen.getByLabelText("Name the peg"));
   fireEvent.click(screen.getByLabelText("With my notes"));
-  await waitFor(() => expect(shown()).toMatch(/peg 17[^]*topping by the reeds/));
+  await waitFor(() => expect(shown()).toMatch(/peg 17[\s\S]*topping by the reeds/));
   fireEvent.click(screen.getByRole("button", { name: "Share the text" }));
   await screen.findByText("Copied: paste it into a message.");
   expect(copied).toEqual([shown()]);
@@ -83,7 +83,9 @@ test("the log is saved under the day's name, whole or the open session alone", a
 });
 
 function choose(file: File): void {
-  const input = screen.getByLabelText<HTMLInputElement>("Take in a log file");
+  const input = screen.getByLabelText<HTMLInputElement>("Take in a log file", {
+    selector: "input",
+  });
   Object.defineProperty(input, "files", { configurable: true, value: [file] });
   fireEvent.change(input);
 }

@@ -30,7 +30,10 @@ export function readEventsCsv(text: string): LogEvent[] {
   const missing = [EVENTS_MARK, ...NEEDED].filter((header) => !headers.includes(header));
   if (missing.length > 0) throw new Refusal(transferWords.otherColumns(missing));
   const torn = errors.find(({ type }) => type === "Quotes" || type === "FieldMismatch");
-  if (torn) throw new Refusal(transferWords.tornRow((torn.row ?? 0) + 2));
+  // Counted from 0, with the headers where quotes are open, without them where cells are missing.
+  if (torn) {
+    throw new Refusal(transferWords.tornRow((torn.row ?? 0) + (torn.type === "Quotes" ? 1 : 2)));
+  }
   return data.map((row, place) => {
     if (Number(row[EVENTS_MARK]) > EVENTS_VERSION) throw new Refusal(transferWords.newer);
     const read = v.safeParse(eventSchema, eventOf(row), { abortEarly: true });

@@ -14,11 +14,14 @@ const MS_PER_SECOND = 1000;
 /** No session lasts longer; what claims to would only make endless pictures. Seconds. */
 const LONGEST_S = 14 * 24 * 3600;
 
-const whole = v.pipe(v.number(), v.integer());
+/** Larger than anything that is fished for, small enough for any sum. */
+const LARGEST = 1e9;
+
+const whole = v.pipe(v.number(), v.integer(), v.minValue(-LARGEST), v.maxValue(LARGEST));
 const seconds = v.pipe(whole, v.minValue(0), v.maxValue(LONGEST_S));
 const line = v.pipe(v.string(), v.maxLength(10_000));
 /** Up to the year 2100. */
-const second = v.pipe(whole, v.minValue(0), v.maxValue(4_102_444_800));
+const second = v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(4_102_444_800));
 
 export const fullSchema = v.object({
   form: v.literal("full"),

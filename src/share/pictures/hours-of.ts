@@ -12,6 +12,8 @@ export interface Hour {
 const MS_PER_HOUR = 3_600_000;
 /** An hour that has only just begun is no line of its own. */
 const A_WHILE_MS = 60_000;
+/** A session that was left open for days is told in no more lines: the last takes what is left. */
+const MOST_HOURS = 48;
 
 interface Span {
   /** Milliseconds since the epoch. */
@@ -21,7 +23,8 @@ interface Span {
 
 /** The session hour by hour from its start; the last one may be short. */
 export function hoursOf({ entries }: Session, { from, to }: Span): Hour[] {
-  const count = Math.max(1, Math.ceil((to - from - A_WHILE_MS) / MS_PER_HOUR));
+  const full = Math.ceil((to - from - A_WHILE_MS) / MS_PER_HOUR);
+  const count = Math.min(MOST_HOURS, Math.max(1, full));
   const hours = Array.from({ length: count }, (_, place) => ({
     from: from + place * MS_PER_HOUR,
     fish: 0,

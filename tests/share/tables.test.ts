@@ -1,0 +1,120 @@
+import fc from "fast-check";
+import Papa from "papaparse";
+import { describe, expect, test } from "vitest";
+import { foldSession } from "../../src/log/fold.ts";
+import { plainCell, safeCell } from "../../src/share/csv/cells.ts";
+import { eventsCsv, readEventsCsv } from "../../src/share/csv/events-csv.ts";
+import { fishCsv } from "../../src/share/csv/fish-csv.ts";
+import { amend, entry, MINUTE_MS, SESSION, START } from "../log/session-script.ts";
+import { day, INJECTIONS, text } from "./days.ts";
+
+/** A table as any program reads it. */
+function parsed(csv: string): Record<string, string>[] {
+  const { data, errors } = Papa.parse<Record<string, string>>(csv, {
+    header: true,
+    skipEmptyLines: true,
+  });
+  expect(errors).toEqual([]);
+  return data;
+}
+
+describe("a cell", () => {
+  test("never starts a formula, and comes back as it was", () => {
+    fc.assert(
+      fc.property(text, (cell) => {
+        expect(safeCell(cell)).not.toMatch(/^[=+\-@\t\r]/);
+        expect(plainCell(safeCell(cell))).toBe(cell);
+      }),
+      { examples: INJECTIONS.map((one): [string] => [one]) },
+    );
+  });
+});
+
+describe("the table of events", () => {
+  test("comes back event for event, whatever was said", () => {
+    fc.assert(
+      fc.property(day, (events) => {
+        expect(readEventsCsv(eventsCsv(events))).toEqual(events);
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  test("holds no cell that a spreadsheet would work out", () => {
+    fc.assert(
+      fc.property(day, (events) => {
+        const cells = Papa.parse<string[]>(eventsCsv(events)).data.flat();
+        expect(cells.filter((cell) => /^[=+\-@\t\r]/.test(cell))).toEqual([]);
+      }),
+      { numRuns: 100 },
+    );
+  });
+
+  test("has its units in its headers, and lines ended by CR LF", () => {
+    const csv = eventsCsv([entry(1, { kind: "change", depthByMm: -100, depthMm: 600 })]);
+    const [row] = parsed(csv);
+    expect(row).toMatchObject({
+      pegscribe_events: "1",
+      event_id: "e1",
+      time_utc: "2026-06-06T09:01:00.000Z",
+      statement: "change",
+      depth_mm: "600",
+      deeper_by_mm: "",
+      shallower_by_mm: "100",
+    });
+    expect(csv.replaceAll("\r\n", "")).not.toMatch(/[\r\n]/);
+  });
+
+  test("is read with semicolons too, as some spreadsheets write it", () => {
+    const events = [entry(1, { kind: "fish", species: "carp", weightG: 900.5 })];
+    const rows = Papa.parse<string[]>(eventsCsv(events)).data;
+    expect(readEventsCsv(Papa.unparse(rows, { delimiter: ";" }))).toEqual(events);
+  });
+});
+
+describe("a table that is no good", () => {
+  const whole = eventsCsv([
+    entry(1, { kind: "fish", species: "carp", weightG: 900 }),
+    entry(2, { kind: "note", text: "one, two" }),
+  ]);
+
+  test.each([
+    ["with other columns", "name,age\r\nx,1\r\n", /other columns.*pegscribe_events.*missing/],
+    ["with one column taken out", whole.replace("event_id", "id"), /event_id is missing/],
+    ["of fish", fishCsv([]), /table of fish/],
+    ["from a newer version", whole.replaceAll("\n1,", "\n2,"), /newer Pegscribe/],
+    ["cut off in a row", whole.slice(0, -20), /^Row 3 of this table is cut off/],
+    ["cut off in quotes", whole.replace('two",', "two,"), /^Row 3 of this table/],
+    ["with a word for a weight", whole.replace(",900,", ",heavy,"), /^Row 2 .*weightG/],
+    ["with a weight beyond all", whole.replace(",900,", ",1e999,"), /^Row 2 .*weightG/],
+    ["with a time of no day", whole.replace("T09:01", "T39:01"), /^Row 2 .* at at,/],
+  ])("%s says what is wrong", (_, csv, sentence) => {
+    expect(() => readEventsCsv(csv)).toThrow(sentence);
+  });
+});
+
+describe("the table of fish", () => {
+  test("has a row a fish, corrected, with what it was caught with", () => {
+    const session = foldSession(SESSION, [
+      entry(1, { kind: "session", act: "start" }),
+      entry(2, { kind: "change", rig: "2", depthMm: 600, bait: "maggot", hook: 18 }),
+      entry(3, { kind: "fish", species: "roach", count: 2 }),
+      entry(4, { kind: "fish", species: "=carp", weightG: 900 }),
+      amend(5, "e4", { weightG: 1000 }),
+    ]);
+    const rows = parsed(fishCsv([session]));
+    expect(rows.map((row) => [row.fish_number, row.species, row.weight_g, row.depth_mm])).toEqual([
+      ["1", "roach", "", "600"],
+      ["2", "roach", "", "600"],
+      ["3", "'=carp", "1000", "600"],
+    ]);
+    expect(rows[2]).toMatchObject({
+      time_utc: new Date(START + 4 * MINUTE_MS).toISOString(),
+      minutes_since_start: "3.00",
+      rig: "2",
+      hook_size: "18",
+      bait: "maggot",
+      net: "1",
+    });
+  });
+});
