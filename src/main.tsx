@@ -3,6 +3,7 @@ import { computed, effect, signal } from "@preact/signals";
 import { render } from "preact";
 import { SteadyClock } from "./log/clock.ts";
 import { IdbStore } from "./log/idb-store.ts";
+import { LOG_NAME } from "./log/log-name.ts";
 import type { App } from "./screens/app.ts";
 import { Shell } from "./screens/shell.tsx";
 import type { Attendant } from "./scribe/attendant.ts";
@@ -12,6 +13,7 @@ import { makeEarsCare } from "./scribe/ears-here.ts";
 import { makeHome } from "./scribe/home.ts";
 import { NewVersion } from "./scribe/new-version.ts";
 import type { Hearing, LastHeard } from "./scribe/news.ts";
+import { laterSeason } from "./scribe/season/later-season.ts";
 import { readSettings } from "./scribe/settings.ts";
 import { browserSmallStore as small } from "./scribe/small-store.ts";
 import { makePassOn } from "./share/pass-on.ts";
@@ -26,7 +28,7 @@ const NOT_WHOLE = {
 
 function makeApp(): App {
   const clock = new SteadyClock();
-  const desks = new Desks(new IdbStore("pegscribe", clock), clock, small);
+  const desks = new Desks(new IdbStore(LOG_NAME, clock), clock, small);
   const desk = desks.current;
   const session = computed(() => desk.value.session.value);
   const isRunning = computed(() => ["fishing", "paused"].includes(session.value.state));
@@ -134,6 +136,7 @@ function makeApp(): App {
       await desks.playSample(speed, (spoken) => made.hear(spoken));
     },
     stopSample: () => desks.stopSample(),
+    season: laterSeason(desks),
     passOn,
     home,
     earsCare,

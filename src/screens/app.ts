@@ -13,6 +13,7 @@ import type { Home } from "./app/home.ts";
 import type { PassOn } from "./app/pass-on.ts";
 import type { Past } from "./app/past.ts";
 import type { PutRight } from "./app/put-right.ts";
+import type { Season } from "./app/season.ts";
 
 export type { Hearing, Keeping, LastHeard, PossibleReading, Settings };
 
@@ -36,6 +37,7 @@ export interface App {
   updateWaiting: ReadonlySignal<boolean>;
 
   past: Past;
+  season: Season;
   /** The phone that the app lives on. */
   home: Home;
   /** The ears inside the app, and getting ready for no signal. */

@@ -49,9 +49,11 @@ export class Desk {
       ...(unsaved.value.trouble && { trouble: unsaved.value.trouble.message }),
       damaged: this.#damaged.value,
     }));
-    store.subscribe(() => {
+    const onChange = () => {
       this.#isListStale = true;
-    });
+    };
+    store.subscribe(onChange);
+    store.subscribeRemovals(onChange);
   }
 
   open(id: string): void {

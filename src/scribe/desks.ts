@@ -34,6 +34,9 @@ export class Desks {
     this.#current = signal(this.own);
     this.current = this.#current;
     this.sample = this.#sample;
+    store.subscribeRemovals((removed) => {
+      if (removed === this.own.notebook.peek().id) this.#openOwn(newId());
+    });
   }
 
   /** The sample is being played faster than anyone speaks. */
@@ -44,12 +47,16 @@ export class Desks {
 
   openSession(id: string): void {
     this.stopSample();
-    this.#small.set("session", id);
-    this.own.open(id);
+    this.#openOwn(id);
   }
 
   newSession(): void {
     this.openSession(newId());
+  }
+
+  #openOwn(id: string): void {
+    this.#small.set("session", id);
+    this.own.open(id);
   }
 
   /**

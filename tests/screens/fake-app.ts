@@ -10,9 +10,11 @@ import type { App, Hearing, Keeping, LastHeard, Settings } from "../../src/scree
 import { byHand } from "../../src/scribe/by-hand.ts";
 import { Notebook } from "../../src/scribe/notebook.ts";
 import { Scribe } from "../../src/scribe/scribe.ts";
+import { clerkOf } from "../../src/scribe/season/clerk.ts";
+import { Season } from "../../src/scribe/season/season.ts";
 import { DEFAULT_SETTINGS } from "../../src/scribe/settings.ts";
-import type { EarsThere } from "../../src/speech/ranking.ts";
 import { makePassOn } from "../../src/share/pass-on.ts";
+import type { EarsThere } from "../../src/speech/ranking.ts";
 
 /** Nine in the morning, where the test runs. */
 export const NINE = new Date(2026, 5, 6, 9, 0, 0).getTime();
@@ -25,6 +27,7 @@ export interface FakeApp extends App {
   session: ReadonlySignal<Session>;
   /** What the screens asked of the parts that are only played, in order. */
   asked: string[];
+  store: MemoryStore;
   /** Lets the test play the part of the ears, the store and the clock. */
   plays: {
     hearing: Signal<Hearing>;
@@ -84,10 +87,19 @@ export async function fakeApp(lines: readonly Line[] = []): Promise<FakeApp> {
     lastHeard.value = await scribe.hear({ alternatives, by: "web" });
   }
 
+  const season = new Season({
+    store,
+    clerk: clerkOf(store),
+    begin: async (notes) =>
+      void asked.push(`begin with ${JSON.stringify(notes.map((one) => one.body))}`),
+  });
+
   return {
     ...{ session, hearing, interim, lastHeard, keeping, nudge, settings, now, isAwake, sample },
-    ...{ updateWaiting, asked },
+    ...{ updateWaiting, asked, store },
     sessions: signal([{ id: "session-a", firstAt: NINE, lastAt: NINE + 60 * MINUTE_MS }]),
+    past: signal([]),
+    season: async () => season,
     canUndo: computed(() => session.value.corrections.length > 0),
     canRedo: computed(() => session.value.undone.length > 0),
     ...byHand(() => notebook),

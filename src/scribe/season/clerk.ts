@@ -1,0 +1,43 @@
+/** Who works out the season: in a worker, so that the screen stays free, or where there is none, here. */
+import type { Factor } from "../../analysis/effort/exposure.ts";
+import type { Start } from "../../analysis/seasons/start.ts";
+import type { LogStore } from "../../log/store.ts";
+import { allDigests, type Progress } from "./digest-keeper.ts";
+import { type Query, type SeasonSums, startOver, sumsOver } from "./query.ts";
+
+export type Asked =
+  | { what: "refresh" }
+  | { what: "sums"; query: Query; factor: Factor }
+  | { what: "start"; water?: string };
+
+/** What each question is answered with. */
+export interface Answers {
+  refresh: true;
+  sums: SeasonSums;
+  start: Start;
+}
+
+export type OnProgress = (progress: Progress) => void;
+
+export interface Clerk {
+  /** Fails like the store does. */
+  ask<A extends Asked>(asked: A, onProgress?: OnProgress): Promise<Answers[A["what"]]>;
+}
+
+type ClerkStore = Pick<LogStore, "session" | "digests" | "keepDigest">;
+
+/** Does the work where it is asked. */
+export function clerkOf(store: ClerkStore): Clerk {
+  const answer = async (asked: Asked, onProgress?: OnProgress) => {
+    const digests = await allDigests(store, onProgress);
+    switch (asked.what) {
+      case "refresh":
+        return true;
+      case "sums":
+        return sumsOver(digests, asked.query, asked.factor);
+      case "start":
+        return startOver(digests, asked.water);
+    }
+  };
+  return { ask: answer as Clerk["ask"] };
+}

@@ -1,0 +1,50 @@
+/** A clerk who sits in a worker. */
+import { type StoreReason, StoreTrouble } from "../../log/trouble.ts";
+import type { Answers, Asked, Clerk, OnProgress } from "./clerk.ts";
+import type { Progress } from "./digest-keeper.ts";
+
+export interface ToClerk {
+  number: number;
+  asked: Asked;
+}
+
+export type FromClerk = { number: number } & (
+  | { progress: Progress }
+  | { answer: Answers[keyof Answers] }
+  | { trouble: StoreReason }
+);
+
+interface Waiting {
+  onProgress: OnProgress | undefined;
+  resolve(answer: Answers[keyof Answers]): void;
+  reject(trouble: StoreTrouble): void;
+}
+
+/** @param worker runs `season-worker.ts` */
+export function distantClerk(worker: Pick<Worker, "postMessage" | "onmessage" | "onerror">): Clerk {
+  const waiting = new Map<number, Waiting>();
+  let last = 0;
+  worker.onmessage = ({ data }: MessageEvent<FromClerk>) => {
+    const one = waiting.get(data.number);
+    if (!one) return;
+    if ("progress" in data) {
+      one.onProgress?.(data.progress);
+      return;
+    }
+    waiting.delete(data.number);
+    if ("answer" in data) one.resolve(data.answer);
+    else one.reject(new StoreTrouble(data.trouble));
+  };
+  // It did not arrive, or fell over: nobody else will answer.
+  worker.onerror = (cause) => {
+    for (const { reject } of waiting.values()) reject(new StoreTrouble("unknown", cause));
+    waiting.clear();
+  };
+  const ask = (asked: Asked, onProgress?: OnProgress) =>
+    new Promise((resolve: Waiting["resolve"], reject) => {
+      last += 1;
+      waiting.set(last, { onProgress, resolve, reject });
+      worker.postMessage({ number: last, asked } satisfies ToClerk);
+    });
+  return { ask: ask as Clerk["ask"] };
+}
