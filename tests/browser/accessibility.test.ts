@@ -3,11 +3,14 @@ import { createRequire } from "node:module";
 import type { AxeResults } from "axe-core";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { ROUTES } from "../../src/screens/routes.ts";
 import { type AppServer, startAppServer } from "./app-server.ts";
 import { Bench } from "./bench.ts";
 import { launchChromium } from "./chromium.ts";
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+
+const SCREENS = ROUTES.filter(({ place }) => place !== "link");
 
 let browser: Browser;
 let server: AppServer;
@@ -34,7 +37,7 @@ describe.each(["light", "dark"] as const)("in %s colours axe finds nothing", (co
   test("before a session", async () => {
     const bench = await Bench.open(browser, { url: server.url });
     await bench.page.emulateMedia({ colorScheme, reducedMotion: "reduce" });
-    for (const screen of ["Live", "Review", "Summary", "Set-up", "Phrases"] as const) {
+    for (const { name: screen } of SCREENS) {
       await bench.go(screen);
       expect([screen, ...(await findings(bench))]).toEqual([screen]);
     }
@@ -47,7 +50,7 @@ describe.each(["light", "dark"] as const)("in %s colours axe finds nothing", (co
     await bench.listen();
     await bench.say("rig two, depth half a metre, on red maggot", "F1 two pounds");
     await bench.say("roach forty", "that was a lovely fish", "feeding", "scratch that");
-    for (const screen of ["Live", "Review", "Summary", "Set-up", "Phrases"] as const) {
+    for (const { name: screen } of SCREENS) {
       await bench.go(screen);
       if (screen === "Review") {
         await bench.page.getByRole("button", { name: "Correct it" }).click();

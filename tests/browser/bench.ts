@@ -111,7 +111,7 @@ export class Bench {
     const isInBar = ROUTES.some(({ name, place }) => name === screen && place === "bar");
     await bar.getByRole("link", { name: isInBar ? screen : "More" }).click();
     if (!isInBar) await this.page.getByRole("main").getByRole("link", { name: screen }).click();
-    await this.page.locator(`main[aria-label="${screen}"] h1`).waitFor();
+    await this.page.locator(`main[aria-label="${screen}"] h1`).first().waitFor();
   };
 
   /** A part of the screen, by its name. */
