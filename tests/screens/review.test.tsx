@@ -24,7 +24,8 @@ async function open(...lines: Line[]) {
 
 test("what is marked stands first, with what was heard and its alternatives", async () => {
   await open(CARP, DOUBTFUL);
-  expect(screen.getAllByRole("heading", { level: 2 })[0]?.textContent).toBe("To look at (1)");
+  expect(screen.getAllByRole("heading", { level: 2 })[0]?.textContent).toBe("To look at");
+  screen.getByText("1 left");
   const marked = part(/^To look at/);
   marked.getByText(/Heard: “roach thirty”, or “roach thirteen”/);
   marked.getByRole("button", { name: "Roach, 13 ounces" });
@@ -33,7 +34,7 @@ test("what is marked stands first, with what was heard and its alternatives", as
 test("one touch takes another reading, and the mark is off", async () => {
   const app = await open(DOUBTFUL);
   touch("Roach, 13 ounces", part(/^To look at/) as unknown as typeof screen);
-  await screen.findByText("Nothing is in doubt.");
+  await screen.findByText("All looked at.");
   expect(fish(app)).toMatchObject([{ species: "roach", weightG: 13 * 28.349523125 }]);
 });
 
@@ -41,8 +42,49 @@ test("one touch confirms it as it is", async () => {
   const app = await open(DOUBTFUL);
   const before = fish(app);
   touch("Right as it is");
-  await screen.findByText("Nothing is in doubt.");
+  await screen.findByText("All looked at.");
   expect(fish(app)).toEqual(before);
+});
+
+test("one at a time: the next comes by itself, with what was said before and after", async () => {
+  const app = await open(CARP, [16, "roach forty"], [18, "feeding"], [20, "tench thirty"]);
+  screen.getByText("2 left");
+  expect(screen.getAllByRole("button", { name: "Right as it is" })).toHaveLength(1);
+  const card = part(/^To look at/);
+  expect(card.getByText("Before").nextSibling?.textContent).toBe("09:14 Carp, 2 pounds");
+  expect(card.getByText("After").nextSibling?.textContent).toMatch(/^09:18 Fed/);
+  screen.getByRole("button", { name: "Right as it is" }).focus();
+  touch("Right as it is");
+  await part(/^To look at/).findByText(/09:20 Tench/);
+  screen.getByText("1 left");
+  await waitFor(() => expect(document.activeElement?.textContent).toBe("To look at"));
+  touch("Right as it is");
+  await screen.findByText("All looked at.");
+  expect(app.session.value.entries.map(({ verdict }) => verdict)).not.toContain("check");
+});
+
+test("what is put off waits behind the others", async () => {
+  await open(DOUBTFUL, [16, "roach forty"], [20, "tench thirty"]);
+  const time = () =>
+    part(/^To look at/)
+      .getByRole("heading", { level: 3 })
+      .textContent?.slice(0, 5);
+  expect(time()).toBe("09:10");
+  touch("Later");
+  expect(time()).toBe("09:16");
+  touch("Later");
+  expect(time()).toBe("09:20");
+  touch("Later");
+  expect(time()).toBe("09:10");
+  touch("Right as it is");
+  await waitFor(() => expect(time()).toBe("09:16"));
+});
+
+test("what sounds alike is offered though the ears did not guess it", async () => {
+  const app = await open([10, "skimmer fifteen ounces"]);
+  touch(/Skimmer, 15 ounces/);
+  touch("Skimmer, 50 ounces");
+  await waitFor(() => expect(fish(app)[0]?.weightG).toBeCloseTo(50 * 28.349523125, 6));
 });
 
 test("one touch takes it out, and another brings it back", async () => {
@@ -209,13 +251,13 @@ test("a note without words cannot be added", async () => {
 
 test("what the scales said is entered net by net", async () => {
   const entering = () =>
-    screen.getAllByRole<HTMLButtonElement>("button", { name: "Enter" })[0]?.disabled;
+    screen.getByRole<HTMLButtonElement>("button", { name: "Enter net 1" }).disabled;
   const app = await open(CARP, [20, "new net"]);
   const field = screen.getByLabelText("The scales said, net 1, lb");
   fireEvent.input(field, { target: { value: "2" } });
   fireEvent.input(screen.getByLabelText("The scales said, net 1, oz"), { target: { value: "4" } });
   await waitFor(() => expect(entering()).toBe(false));
-  fireEvent.click(screen.getAllByRole("button", { name: "Enter" })[0] as HTMLElement);
+  touch("Enter net 1");
   await part(/^Weigh-in/).findByText("2 lb 4 oz");
   expect(app.session.value.nets[0]?.weighedG).toBeCloseTo(2.25 * 453.59237, 6);
 });
@@ -225,5 +267,7 @@ test("nothing but a number is taken from the scales", async () => {
   fireEvent.input(screen.getByLabelText("The scales said, net 1, lb"), {
     target: { value: "two" },
   });
-  expect(screen.getByRole<HTMLButtonElement>("button", { name: "Enter" }).disabled).toBe(true);
+  expect(screen.getByRole<HTMLButtonElement>("button", { name: "Enter net 1" }).disabled).toBe(
+    true,
+  );
 });

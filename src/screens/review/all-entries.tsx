@@ -1,24 +1,39 @@
-import { useRef, useState } from "preact/hooks";
+import { useRef } from "preact/hooks";
+import { numbersOf } from "../../log/alterations.ts";
 import type { Entry } from "../../log/session.ts";
 import { formatClock } from "../../ui/format.ts";
+import { reviewWords } from "../../words/review.ts";
 import type { App } from "../app.ts";
-import { Editor } from "./editor.tsx";
-import { HeardWords, OtherReadings } from "./readings.tsx";
+import { Opened } from "./opened.tsx";
 import { sayShown } from "./words.ts";
 
-/** Every entry that counts, the newest first; each opens to be corrected. */
-export function AllEntries({ app }: { app: App }) {
+const { entries: words } = reviewWords;
+
+interface AllEntriesProps {
+  app: App;
+  /** The id of the one that is open. */
+  open: string | undefined;
+  onOpen: (id: string | undefined) => void;
+}
+
+/** Every entry that counts, the newest first; each opens to be corrected, one at a time. */
+export function AllEntries({ app, open, onOpen }: AllEntriesProps) {
   const { entries } = app.session.value;
   return (
     <section class="stack" aria-labelledby="all-entries">
-      <h2 id="all-entries">All entries ({entries.length})</h2>
+      <h2 id="all-entries">{words.title(entries.length)}</h2>
       {entries.length === 0 ? (
-        <p>Nothing has been logged yet.</p>
+        <p>{words.none}</p>
       ) : (
         <ol class="entries">
           {[...entries].reverse().map((entry) => (
             <li key={entry.id}>
-              <EntryRow app={app} entry={entry} />
+              <EntryRow
+                app={app}
+                entry={entry}
+                isOpen={entry.id === open}
+                onOpen={(isOpen) => onOpen(isOpen ? entry.id : undefined)}
+              />
             </li>
           ))}
         </ol>
@@ -27,13 +42,21 @@ export function AllEntries({ app }: { app: App }) {
   );
 }
 
-function EntryRow({ app, entry }: { app: App; entry: Entry }) {
-  const [isOpen, setOpen] = useState(false);
+interface EntryRowProps {
+  app: App;
+  entry: Entry;
+  isOpen: boolean;
+  onOpen: (isOpen: boolean) => void;
+}
+
+function EntryRow({ app, entry, isOpen, onOpen }: EntryRowProps) {
   const opener = useRef<HTMLButtonElement>(null);
   const close = () => {
-    setOpen(false);
+    onOpen(false);
     opener.current?.focus();
   };
+  const numbers = numbersOf(entry);
+  const [first, last] = [numbers[0], numbers.at(-1)];
   return (
     <>
       <button
@@ -41,51 +64,18 @@ function EntryRow({ app, entry }: { app: App; entry: Entry }) {
         class="entry"
         ref={opener}
         aria-expanded={isOpen}
-        onClick={() => setOpen(!isOpen)}
+        onClick={() => onOpen(!isOpen)}
       >
         <span class="entry-time">{formatClock(entry.at)}</span>
         <span class="entry-said">{sayShown(entry.statement, app.settings.value)}</span>
-        {entry.fishNumber !== undefined && (
+        {first !== undefined && last !== undefined && (
           <span class="entry-number">
-            <span class="for-ears">fish </span>
-            {numbersOf(entry)}
+            <span class="for-ears">{words.fish}</span>
+            {words.numbers(first, last)}
           </span>
         )}
       </button>
       {isOpen && <Opened app={app} entry={entry} close={close} />}
     </>
   );
-}
-
-function Opened({ app, entry, close }: { app: App; entry: Entry; close: () => void }) {
-  return (
-    <div class="ticket opened">
-      <HeardWords heard={entry.heard} />
-      <OtherReadings app={app} entry={entry} />
-      <Editor
-        app={app}
-        statement={entry.statement}
-        at={entry.at}
-        save="Save"
-        onSave={(statement, at) => {
-          void app.correct(entry, statement, at);
-          close();
-        }}
-      />
-      <div class="row">
-        <button type="button" class="button" onClick={close}>
-          Leave it
-        </button>
-        <button type="button" class="button button-take-out" onClick={() => app.withdraw(entry)}>
-          Take out
-        </button>
-      </div>
-    </div>
-  );
-}
-
-/** "7", or "7 to 9" for an entry of three fish. */
-function numbersOf({ fishNumber = 1, statement }: Entry): string {
-  const count = statement.kind === "fish" ? (statement.count ?? 1) : 1;
-  return count === 1 ? String(fishNumber) : `${fishNumber} to ${fishNumber + count - 1}`;
 }

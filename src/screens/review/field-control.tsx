@@ -2,6 +2,7 @@ import type { EntryStatement } from "../../log/event.ts";
 import { Choices, Tick } from "../../ui/choices.tsx";
 import { Stepper } from "../../ui/stepper.tsx";
 import { TextField } from "../../ui/text-field.tsx";
+import { reviewWords } from "../../words/review.ts";
 import type { App } from "../app.ts";
 import type { Field } from "./fields.ts";
 import { NameField } from "./name-field.tsx";
@@ -12,8 +13,8 @@ interface FieldControlProps {
   app: App;
   field: Field;
   statement: EntryStatement;
-  /** Called with undefined to take the field away. */
-  onChange: (value: unknown) => void;
+  /** Called with undefined to take the field away; `name` is its own where it is left out. */
+  onChange: (value: unknown, name?: string) => void;
 }
 
 /** One field of an entry, set by touch. */
@@ -43,8 +44,19 @@ export function FieldControl({ app, field, statement, onChange }: FieldControlPr
           onChange={onChange}
         />
       );
+    case "unit": {
+      const unit = "unit" in statement ? statement.unit : undefined;
+      return (
+        <Choices<string | undefined>
+          label={label}
+          options={field.options}
+          value={unit?.[field.of]}
+          onChange={(said) => onChange({ ...unit, [field.of]: said }, "unit")}
+        />
+      );
+    }
     case "choice": {
-      const notSaid = { value: undefined, name: "Not said" };
+      const notSaid = { value: undefined, name: reviewWords.editor.notSaid };
       return (
         <Choices
           label={label}

@@ -1,156 +1,143 @@
 /** Which fields an entry of each kind has, and how each is set by touch. */
 import { FEED_WAYS, LOSS_CAUSES, SESSION_ACTS, SIGN_SORTS } from "../../../grammar/statement.ts";
 import type { EntryStatement } from "../../log/event.ts";
+import { fieldWords } from "../../words/entry-fields.ts";
 
 export type FieldKind =
   | { is: "weight" | "length" | "depth" | "distance" | "count" | "degrees" | "minutes" }
   | { is: "depth-by" | "distance-by" }
   | { is: "text" | "tick" }
   | { is: "name"; of: "species" | "bait" | "rig" }
-  | { is: "choice"; options: readonly { value: string; name: string }[] };
+  | { is: "choice"; options: readonly Option[] }
+  | { is: "unit"; of: "weight" | "length"; options: readonly Option[] };
+
+interface Option {
+  value: string;
+  name: string;
+}
 
 export type Field = FieldKind & {
   name: string;
   label: string;
   /** Cannot be left out. */
   isNeeded?: true;
+  /** Shown only once it is said, or more fields are asked for. */
+  isRare?: true;
 };
 
-const CAUSE_NAMES = {
-  off: "Came off",
-  pulled: "Hook pulled",
-  snapped: "Snapped",
-  foul: "Foul hooked",
-  net: "At the net",
-} as const satisfies Record<(typeof LOSS_CAUSES)[number], string>;
-
-const SORT_NAMES = {
-  bite: "Bite",
-  missed: "Missed",
-  knock: "Knock",
-  liner: "Liner",
-} as const satisfies Record<(typeof SIGN_SORTS)[number], string>;
-
-const WAY_NAMES = {
-  catapult: "Catapult",
-  pot: "Pot",
-  hand: "By hand",
-} as const satisfies Record<(typeof FEED_WAYS)[number], string>;
-
-const ACT_NAMES = {
-  start: "Start",
-  pause: "Break",
-  resume: "Back on",
-  stop: "All out",
-} as const satisfies Record<(typeof SESSION_ACTS)[number], string>;
+const { fields: labels, causes, sorts, ways, acts, units, kinds } = fieldWords;
 
 const options = <V extends string>(values: readonly V[], names: Readonly<Record<V, string>>) =>
   values.map((value) => ({ value, name: names[value] }));
 
-const species: Field = { name: "species", label: "Species", is: "name", of: "species" };
-const bait: Field = { name: "bait", label: "Bait", is: "name", of: "bait" };
-const baitNote: Field = { name: "baitNote", label: "Which bait", is: "text" };
+const field = <F extends FieldKind>(name: keyof typeof labels, kind: F): Field => ({
+  ...kind,
+  name,
+  label: labels[name],
+});
+
+const needed = (one: Field): Field => ({ ...one, isNeeded: true });
+const rare = (one: Field): Field => ({ ...one, isRare: true });
+
+const species = field("species", { is: "name", of: "species" });
+const bait = field("bait", { is: "name", of: "bait" });
+const baitNote = rare(field("baitNote", { is: "text" }));
+const weightUnit = rare(
+  field("weightUnit", {
+    is: "unit",
+    of: "weight",
+    options: options(["lb", "oz", "kg", "g"], units),
+  }),
+);
+const lengthUnit = rare(
+  field("lengthUnit", {
+    is: "unit",
+    of: "length",
+    options: options(["cm", "m", "in", "ft"], units),
+  }),
+);
 
 export const FIELDS: Readonly<Record<EntryStatement["kind"], readonly Field[]>> = {
   fish: [
     species,
-    { name: "weightG", label: "Weight", is: "weight" },
-    { name: "lengthMm", label: "Length", is: "length" },
-    { name: "count", label: "How many", is: "count" },
-    { name: "approx", label: "About", is: "tick" },
-    { name: "foul", label: "Foul hooked", is: "tick" },
+    field("weightG", { is: "weight" }),
+    field("lengthMm", { is: "length" }),
+    field("count", { is: "count" }),
+    rare(field("approx", { is: "tick" })),
+    rare(field("foul", { is: "tick" })),
+    weightUnit,
+    lengthUnit,
   ],
-  loss: [
-    {
-      name: "cause",
-      label: "How it was lost",
-      is: "choice",
-      options: options(LOSS_CAUSES, CAUSE_NAMES),
-      isNeeded: true,
-    },
-    species,
-  ],
-  sign: [
-    {
-      name: "sort",
-      label: "What it was",
-      is: "choice",
-      options: options(SIGN_SORTS, SORT_NAMES),
-      isNeeded: true,
-    },
-  ],
+  loss: [needed(field("cause", { is: "choice", options: options(LOSS_CAUSES, causes) })), species],
+  sign: [needed(field("sort", { is: "choice", options: options(SIGN_SORTS, sorts) }))],
   drop: [],
   feed: [
     bait,
     baitNote,
-    { name: "amountG", label: "Amount", is: "weight" },
-    { name: "times", label: "Times", is: "count" },
-    { name: "how", label: "How", is: "choice", options: options(FEED_WAYS, WAY_NAMES) },
+    field("amountG", { is: "weight" }),
+    field("times", { is: "count" }),
+    field("how", { is: "choice", options: options(FEED_WAYS, ways) }),
+    weightUnit,
   ],
   change: [
-    { name: "rig", label: "Rig", is: "name", of: "rig" },
-    { name: "depthMm", label: "Depth", is: "depth" },
-    { name: "depthByMm", label: "Depth by", is: "depth-by" },
-    { name: "distanceMm", label: "Distance", is: "distance" },
-    { name: "distanceByMm", label: "Distance by", is: "distance-by" },
-    bait,
+    field("rig", { is: "name", of: "rig" }),
+    field("depthMm", { is: "depth" }),
+    rare(field("depthByMm", { is: "depth-by" })),
+    field("distanceMm", { is: "distance" }),
+    rare(field("distanceByMm", { is: "distance-by" })),
+    field("bait", { is: "name", of: "bait" }),
     baitNote,
-    { name: "hook", label: "Hook", is: "count" },
-    { name: "lashMm", label: "Line above the float", is: "depth" },
-    { name: "lashByMm", label: "Line above the float by", is: "depth-by" },
+    rare(field("hook", { is: "count" })),
+    rare(field("lashMm", { is: "depth" })),
+    rare(field("lashByMm", { is: "depth-by" })),
+    lengthUnit,
   ],
-  net: [{ name: "number", label: "Net", is: "count" }],
+  net: [field("number", { is: "count" })],
   conditions: [
-    { name: "wind", label: "Wind", is: "text" },
-    { name: "sky", label: "Sky", is: "text" },
-    { name: "waterC", label: "Water", is: "degrees" },
-    { name: "airC", label: "Air", is: "degrees" },
+    field("wind", { is: "text" }),
+    field("sky", { is: "text" }),
+    field("waterC", { is: "degrees" }),
+    field("airC", { is: "degrees" }),
   ],
-  note: [{ name: "text", label: "Note", is: "text", isNeeded: true }],
-  session: [
-    {
-      name: "act",
-      label: "What",
-      is: "choice",
-      options: options(SESSION_ACTS, ACT_NAMES),
-      isNeeded: true,
-    },
-  ],
-  remind: [
-    { name: "everyMs", label: "Every", is: "minutes", isNeeded: true },
-    { name: "about", label: "About", is: "text" },
-  ],
+  note: [needed(field("text", { is: "text" }))],
+  session: [needed(field("act", { is: "choice", options: options(SESSION_ACTS, acts) }))],
+  remind: [needed(field("everyMs", { is: "minutes" })), field("about", { is: "text" })],
 };
 
 /** Said as a value or as a step, never as both. */
 export const EITHER: Readonly<Record<string, string>> = {
   depthMm: "depthByMm",
+  depthByMm: "depthMm",
   distanceMm: "distanceByMm",
+  distanceByMm: "distanceMm",
   lashMm: "lashByMm",
+  lashByMm: "lashMm",
 };
 
-/** The fields to show: of a value and a step, the one that was said. */
-export function fieldsOf(statement: EntryStatement): Field[] {
-  const said = new Set(Object.keys(statement));
-  const steps = Object.values(EITHER);
-  return FIELDS[statement.kind].filter(({ name }) => {
-    const step = EITHER[name];
-    if (step !== undefined) return !said.has(step);
-    return !steps.includes(name) || said.has(name);
-  });
+/**
+ * The fields in sight: those that were said, and of the others the usual ones. Of a value and a step
+ * the one that was said is usual.
+ */
+export function usualFields(statement: EntryStatement): Field[] {
+  const isSaid = (name: string | undefined) => name !== undefined && name in statement;
+  return FIELDS[statement.kind].filter(
+    ({ name, isRare }) => isSaid(name) || (!isRare && !isSaid(EITHER[name])),
+  );
 }
 
 /** What a new entry of a kind starts as, with what it cannot do without. */
-export const NEW_ENTRIES: readonly { name: string; statement: EntryStatement }[] = [
-  { name: "Fish", statement: { kind: "fish" } },
-  { name: "Lost fish", statement: { kind: "loss", cause: "off" } },
-  { name: "Change", statement: { kind: "change" } },
-  { name: "Feed", statement: { kind: "feed" } },
-  { name: "Bite", statement: { kind: "sign", sort: "bite" } },
-  { name: "Rig in", statement: { kind: "drop" } },
-  { name: "Net", statement: { kind: "net" } },
-  { name: "Weather", statement: { kind: "conditions" } },
-  { name: "Note", statement: { kind: "note", text: "" } },
-  { name: "Start, break or end", statement: { kind: "session", act: "pause" } },
-  { name: "Nudge", statement: { kind: "remind", everyMs: 180_000 } },
+const STARTS: readonly EntryStatement[] = [
+  { kind: "fish" },
+  { kind: "loss", cause: "off" },
+  { kind: "change" },
+  { kind: "feed" },
+  { kind: "sign", sort: "bite" },
+  { kind: "drop" },
+  { kind: "net" },
+  { kind: "conditions" },
+  { kind: "note", text: "" },
+  { kind: "session", act: "pause" },
+  { kind: "remind", everyMs: 180_000 },
 ];
+
+export const NEW_ENTRIES = STARTS.map((statement) => ({ name: kinds[statement.kind], statement }));

@@ -1,10 +1,14 @@
 import { useState } from "preact/hooks";
 import { isEntryStatement } from "../../log/event.ts";
 import type { HeardLine } from "../../log/session.ts";
+import { adopted } from "../../scribe/hand-notes.ts";
 import { formatClock } from "../../ui/format.ts";
+import { reviewWords } from "../../words/review.ts";
 import type { App } from "../app.ts";
 import { NewEntry } from "./new-entry.tsx";
 import { sayShown } from "./words.ts";
+
+const { notTaken: words } = reviewWords;
 
 /** How many lines are read at a time: reading each takes a phone a few milliseconds. */
 const AT_A_TIME = 4;
@@ -16,7 +20,7 @@ export function NotTaken({ app }: { app: App }) {
   if (lines.length === 0) return null;
   return (
     <section class="stack" aria-labelledby="not-taken">
-      <h2 id="not-taken">Heard, not logged ({lines.length})</h2>
+      <h2 id="not-taken">{words.title(lines.length)}</h2>
       <ul class="cards">
         {lines.slice(0, most).map((line) => (
           <li key={line.id} class="ticket">
@@ -26,7 +30,7 @@ export function NotTaken({ app }: { app: App }) {
       </ul>
       {lines.length > most && (
         <button type="button" class="button" onClick={() => setMost(most + AT_A_TIME)}>
-          Show earlier lines
+          {words.earlier}
         </button>
       )}
     </section>
@@ -53,7 +57,7 @@ function Line({ app, line }: { app: App; line: HeardLine }) {
             class="button reading"
             onClick={() => app.adopt(id, statements)}
           >
-            Log: {statements.map((one) => sayShown(one, app.settings.value)).join(", ")}
+            {words.log(statements.map((one) => sayShown(one, app.settings.value)).join(", "))}
           </button>
         ))}
         <button
@@ -61,7 +65,7 @@ function Line({ app, line }: { app: App; line: HeardLine }) {
           class="button"
           onClick={() => app.adopt(id, [{ kind: "note", text: heard.text }])}
         >
-          Keep as a note
+          {words.note}
         </button>
         <button
           type="button"
@@ -69,13 +73,14 @@ function Line({ app, line }: { app: App; line: HeardLine }) {
           aria-expanded={isOpen}
           onClick={() => setOpen(!isOpen)}
         >
-          It was something else
+          {words.else}
         </button>
       </div>
       {isOpen && (
         <NewEntry
           app={app}
           at={at}
+          notes={(statement, when) => adopted(line, [statement], when)}
           onSave={(statement, when) => app.adopt(id, [statement], when)}
         />
       )}

@@ -1,16 +1,23 @@
 import { same } from "../../log/correction.ts";
 import { type EntryStatement, type Heard, isEntryStatement } from "../../log/event.ts";
 import type { Entry } from "../../log/session.ts";
+import { LEAST_CONFIDENCE } from "../../scribe/judge.ts";
+import { reviewWords } from "../../words/review.ts";
 import type { App } from "../app.ts";
+import { soundAlikes } from "./sound-alikes.ts";
 import { sayShown } from "./words.ts";
 
-/** As many as can be told apart at a glance. */
-const MOST = 4;
+const { heard: words } = reviewWords;
+
+/** With the one that is logged, as many as can be told apart at a glance. */
+const MOST = 2;
 
 /** Other statements that an entry's words can be read as, best first. */
 export function otherReadings(app: App, { heard, statement }: Entry): EntryStatement[] {
-  if (!heard) return [];
-  const possible = app.readings(heard).flatMap(({ statements }) => {
+  if (!heard?.text) return [];
+  const guesses = heard.alternatives ?? [];
+  const alternatives = [...guesses, ...[heard.text, ...guesses].flatMap(soundAlikes)];
+  const possible = app.readings({ text: heard.text, alternatives }).flatMap(({ statements }) => {
     const entries = statements.filter(isEntryStatement);
     return entries.length === 1 ? entries : entries.filter(({ kind }) => kind === statement.kind);
   });
@@ -26,7 +33,7 @@ export function OtherReadings({ app, entry }: { app: App; entry: Entry }) {
   if (others.length === 0) return null;
   return (
     <div class="stack">
-      <p class="label">Or was it</p>
+      <p class="label">{reviewWords.toCheck.orWasIt}</p>
       {others.map((statement) => (
         <button
           key={JSON.stringify(statement)}
@@ -43,12 +50,13 @@ export function OtherReadings({ app, entry }: { app: App; entry: Entry }) {
 
 /** What was heard, with what else it might have been. */
 export function HeardWords({ heard }: { heard: Heard | undefined }) {
-  if (!heard?.text) return <p>Entered by touch</p>;
-  const { alternatives = [], by } = heard;
+  if (!heard?.text || heard.by === "touched") return <p>{words.touched}</p>;
+  const { text, alternatives = [], by, confidence = 1 } = heard;
   return (
     <p>
-      {by === "typed" ? "Typed" : "Heard"}: “{heard.text}”
-      {alternatives.length > 0 && `, or “${alternatives.join("”, “")}”`}
+      {words.by[by]}: {words.words(text)}
+      {alternatives.length > 0 && `, ${words.or(alternatives)}`}
+      {confidence < LEAST_CONFIDENCE && `. ${words.faintly}`}
     </p>
   );
 }

@@ -9,6 +9,7 @@ import {
   type WeightStyle,
 } from "../../ui/format.ts";
 import type { Step } from "../../ui/stepper.tsx";
+import { fieldWords } from "../../words/entry-fields.ts";
 import type { FieldKind } from "./fields.ts";
 
 export interface Stepping {
@@ -24,9 +25,11 @@ interface Styles {
   length: LengthStyle;
 }
 
+const { steps: named } = fieldWords;
+
 const METRES: readonly Step[] = [
-  { by: 1000, name: "1 m" },
-  { by: 500, name: "½ m" },
+  { by: 1000, name: named.metre },
+  { by: 500, name: named.halfMetre },
 ];
 
 /** Undefined for a field that is no quantity. */
@@ -55,24 +58,24 @@ export function steppingOf(is: FieldKind["is"], { weight, length }: Styles): Ste
         least: Number.NEGATIVE_INFINITY,
       };
     case "count":
-      return { steps: [{ by: 1, name: "1" }], format: String, from: 0, least: 1 };
+      return { steps: [{ by: 1, name: named.one }], format: String, from: 0, least: 1 };
     case "degrees":
       return {
         steps: [
-          { by: 5, name: "5°" },
-          { by: 1, name: "1°" },
+          { by: 5, name: named.fiveDegrees },
+          { by: 1, name: named.degree },
         ],
-        format: (celsius) => `${celsius} °C`,
+        format: fieldWords.degrees,
         from: 10,
         least: -30,
       };
     case "minutes":
       return {
         steps: [
-          { by: 300_000, name: "5 min" },
-          { by: 60_000, name: "1 min" },
+          { by: 300_000, name: named.fiveMinutes },
+          { by: 60_000, name: named.minute },
         ],
-        format: (ms) => (ms === 0 ? "never" : `${ms / 60_000} min`),
+        format: (ms) => fieldWords.minutes(ms / 60_000),
         from: 0,
         least: 0,
       };
@@ -84,23 +87,23 @@ export function steppingOf(is: FieldKind["is"], { weight, length }: Styles): Ste
 const weightSteps = (style: WeightStyle): Step[] =>
   style === "kg"
     ? [
-        { by: 500, name: "½ kg" },
-        { by: 50, name: "50 g" },
+        { by: 500, name: named.halfKilo },
+        { by: 50, name: named.grams },
       ]
     : [
-        { by: GRAMS_PER_POUND, name: "1 lb" },
-        { by: GRAMS_PER_POUND / 16, name: "1 oz" },
+        { by: GRAMS_PER_POUND, name: named.pound },
+        { by: GRAMS_PER_POUND / 16, name: named.ounce },
       ];
 
 const lengthSteps = (style: LengthStyle): Step[] =>
   style === "in"
     ? [
-        { by: 6 * MM_PER_INCH, name: "6 in" },
-        { by: MM_PER_INCH, name: "1 in" },
+        { by: 6 * MM_PER_INCH, name: named.halfFoot },
+        { by: MM_PER_INCH, name: named.inch },
       ]
     : [
-        { by: 100, name: "10 cm" },
-        { by: 10, name: "1 cm" },
+        { by: 100, name: named.tenCentimetres },
+        { by: 10, name: named.centimetre },
       ];
 
 const signed = (format: (mm: number) => string) => (mm: number) =>

@@ -1,6 +1,9 @@
 import { formatClock } from "../../ui/format.ts";
+import { reviewWords } from "../../words/review.ts";
 import type { App } from "../app.ts";
 import { sayShown } from "./words.ts";
+
+const { takenOut: words } = reviewWords;
 
 /** Entries that were taken back, the latest first; each can come back. */
 export function TakenOut({ app }: { app: App }) {
@@ -8,7 +11,7 @@ export function TakenOut({ app }: { app: App }) {
   if (withdrawn.length === 0) return null;
   return (
     <section class="stack" aria-labelledby="taken-out">
-      <h2 id="taken-out">Taken out ({withdrawn.length})</h2>
+      <h2 id="taken-out">{words.title(withdrawn.length)}</h2>
       <ul class="stack">
         {withdrawn.map((entry) => {
           const said = sayShown(entry.statement, app.settings.value);
@@ -21,9 +24,9 @@ export function TakenOut({ app }: { app: App }) {
                 type="button"
                 class="button"
                 onClick={() => app.restore(entry)}
-                aria-label={`Bring back ${said}`}
+                aria-label={words.backNamed(said)}
               >
-                Bring back
+                {words.back}
               </button>
             </li>
           );

@@ -1,13 +1,16 @@
 import type { Net } from "../../log/session.ts";
 import { counted, formatWeight } from "../../ui/format.ts";
 import { WeightForm } from "../../ui/weight-form.tsx";
+import { reviewWords } from "../../words/review.ts";
 import type { App } from "../app.ts";
+
+const { weighIn: words } = reviewWords;
 
 /** What the scales said of each net. */
 export function WeighIn({ app }: { app: App }) {
   return (
     <section class="stack" aria-labelledby="weigh-in">
-      <h2 id="weigh-in">Weigh-in</h2>
+      <h2 id="weigh-in">{words.title}</h2>
       <ul class="cards">
         {app.session.value.nets.map((net) => (
           <li class="ticket" key={net.number}>
@@ -24,20 +27,22 @@ function NetWeight({ app, net }: { app: App; net: Net }) {
   const { weight } = app.settings.value;
   return (
     <>
-      <h3>Net {number}</h3>
+      <h3>{words.net(number)}</h3>
       <p>
-        Spoken: {formatWeight(spokenG, weight)} from {counted(count, "fish", "fish")}
-        {unweighed > 0 && `, ${unweighed} without a weight`}
+        {words.spoken(formatWeight(spokenG, weight), counted(count, "fish", "fish"))}
+        {unweighed > 0 && words.unweighed(unweighed)}
         {weighedG !== undefined && (
           <>
-            . Scales: <strong>{formatWeight(weighedG, weight)}</strong>
+            . {words.scales}
+            <strong>{formatWeight(weighedG, weight)}</strong>
           </>
         )}
       </p>
       <WeightForm
-        label={`The scales said, net ${number}`}
+        label={words.field(number)}
         style={weight}
-        save="Enter"
+        from={weighedG ?? spokenG}
+        save={words.save(number)}
         onSave={(grams) => app.weigh(number, grams)}
       />
     </>
