@@ -1,12 +1,8 @@
-import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
-import { dirname, join, resolve } from "node:path";
 import type { Plugin } from "vite";
 import { VitePWA } from "vite-plugin-pwa";
 import { defineConfig } from "vitest/config";
-import { earsGrammar } from "./grammar/fsg/ears.ts";
-import { printFsg } from "./grammar/fsg/fsg.ts";
-import { EARS_FILES, EARS_FOLDER, SIZES_FILE } from "./src/speech/offline/ears-files.ts";
+import { earsFiles } from "./tests/tools/build/ears-files.ts";
+import { manifest } from "./tests/tools/build/manifest.ts";
 
 /**
  * What a built page may do. It talks to nobody but the folder it came from; `wasm-unsafe-eval`
@@ -39,67 +35,20 @@ export const contentSecurityPolicy: Plugin = {
   ],
 };
 
-const require = createRequire(import.meta.url);
-const DECODER = dirname(require.resolve("soundswallower"));
-const SUPPRESSOR = dirname(require.resolve("@jitsi/rnnoise-wasm"));
-
-/** What the ears inside the app are made of, put beside it to be fetched when wanted. */
-export const earsFiles: Plugin = {
-  name: "ears-files",
-  apply: "build",
-  config: () => ({
-    resolve: { alias: { "blob-polyfill": resolve("src/speech/offline/native-blob.ts") } },
-  }),
-  generateBundle() {
-    const sizes = EARS_FILES.map((file) => {
-      const source = earsFile(file);
-      this.emitFile({ type: "asset", fileName: EARS_FOLDER + file, source });
-      return [file, source.length];
-    });
-    const source = JSON.stringify(Object.fromEntries(sizes));
-    this.emitFile({ type: "asset", fileName: EARS_FOLDER + SIZES_FILE, source });
-  },
-};
-
-function earsFile(file: (typeof EARS_FILES)[number]): Uint8Array {
-  switch (file) {
-    case "grammar.fsg":
-      return new TextEncoder().encode(printFsg(earsGrammar()));
-    case "decoder.wasm":
-      return readFileSync(join(DECODER, "soundswallower.web.wasm"));
-    case "suppressor.wasm":
-      return readFileSync(join(SUPPRESSOR, "dist/rnnoise.wasm"));
-    default:
-      return readFileSync(join(DECODER, "model/en-us", file));
-  }
-}
-
 /** The app asks before it takes an update, so it registers the worker (`sw.js`) itself. */
 const offline = VitePWA({
   registerType: "prompt",
   injectRegister: false,
   includeAssets: [],
   includeManifestIcons: false,
-  manifest: {
-    name: "Pegscribe",
-    short_name: "Pegscribe",
-    description: "Writes down an angler's session by ear, with both hands on the pole",
-    lang: "en-GB",
-    display: "standalone",
-    background_color: "#fff8e7",
-    theme_color: "#0b3b3c",
-    icons: [
-      { src: "icon.svg", sizes: "any", type: "image/svg+xml" },
-      { src: "icon-192.png", sizes: "192x192", type: "image/png" },
-      { src: "icon-512.png", sizes: "512x512", type: "image/png" },
-      { src: "icon-512.png", sizes: "512x512", type: "image/png", purpose: "maskable" },
-    ],
-  },
+  manifest,
   workbox: {
     globPatterns: ["index.html", "assets/*.{js,css,wasm}", "icon*.{svg,png}"],
     // The decoder is handed its code; the copy that its script names is never asked for.
     globIgnores: ["assets/soundswallower*.wasm"],
     cleanupOutdatedCaches: true,
+    // From the first visit on: a page that has got ready for no signal must not need a second one.
+    clientsClaim: true,
   },
 });
 
@@ -109,6 +58,8 @@ export default defineConfig({
   plugins: [contentSecurityPolicy, earsFiles, offline],
   build: {
     target: "es2022",
+    // Phones that read the rest of the style sheets; what is newer is written out for them.
+    cssTarget: ["chrome108", "firefox121", "safari15.4"],
     modulePreload: { polyfill: false },
   },
   worker: { format: "es" },

@@ -1,4 +1,4 @@
-/** A finite-state grammar with chances, and its text in the format of the Sphinx decoders ("FSG"). */
+/** A finite-state grammar with chances, fit for a decoder. */
 
 export interface FsgArc {
   from: number;
@@ -9,19 +9,10 @@ export interface FsgArc {
   word?: string;
 }
 
-/** That format allows for one final state only. */
+/** With one final state, as decoders want it. */
 export interface Fsg {
   states: number;
   start: number;
   final: number;
   arcs: readonly FsgArc[];
-}
-
-export function printFsg({ states, start, final, arcs }: Fsg): string {
-  const lines = arcs.map(
-    ({ from, to, chance, word }) =>
-      `TRANSITION ${from} ${to} ${Number(chance.toPrecision(3))}${word === undefined ? "" : ` ${word}`}`,
-  );
-  const head = ["FSG_BEGIN pegscribe", `NUM_STATES ${states}`, `START_STATE ${start}`];
-  return [...head, `FINAL_STATE ${final}`, ...lines, "FSG_END", ""].join("\n");
 }

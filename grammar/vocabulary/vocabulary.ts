@@ -11,6 +11,8 @@ import { SPECIES } from "./species.ts";
 export interface OwnWord {
   name: string;
   spoken: readonly string[];
+  /** Known words it sounds like, for ears that can't tell from the letters. */
+  soundsLike?: string | undefined;
 }
 
 export interface OwnWords {

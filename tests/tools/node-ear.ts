@@ -1,28 +1,18 @@
 /** The ears of the app, put together in Node from the files of the packages. */
-import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
-import { dirname, join } from "node:path";
 import createModule from "soundswallower";
-import { earsGrammar } from "../../grammar/fsg/ears.ts";
-import { printFsg } from "../../grammar/fsg/fsg.ts";
 import { PhraseDecoder } from "../../src/speech/offline/decoder.ts";
-import {
-  type DecoderModule,
-  MODEL_PARTS,
-  type ModelFiles,
-} from "../../src/speech/offline/decoder-module.ts";
+import type { DecoderModule } from "../../src/speech/offline/decoder-module.ts";
 import { Ear, type Heard } from "../../src/speech/offline/ear.ts";
+import type { EarsFile } from "../../src/speech/offline/ears-files.ts";
 import { languageOf } from "../../src/speech/offline/ears-language.ts";
+import { withOwnWords } from "../../src/speech/offline/own-words.ts";
 import { LOOP_DICTIONARY, phoneLoop } from "../../src/speech/offline/phone-loop.ts";
 import type { Names } from "../../src/speech/offline/places.ts";
 import { parseDictionary } from "../../src/speech/offline/pronounce.ts";
 import { SOUND_RATE_HZ, Suppressor } from "../../src/speech/offline/suppressor.ts";
+import { earsPack } from "./build/ears-pack.ts";
 import { resample } from "./resample.ts";
 import type { Sound } from "./wav.ts";
-
-const require = createRequire(import.meta.url);
-const MODEL = join(dirname(require.resolve("soundswallower")), "model/en-us");
-const SUPPRESSOR = join(dirname(require.resolve("@jitsi/rnnoise-wasm")), "dist/rnnoise.wasm");
 
 export interface NodeEar {
   /** Hears a whole sound, in pieces as a microphone gives them. */
@@ -34,17 +24,17 @@ const PIECE_SAMPLES = 1440;
 /** Silence after a file, so that its last words come to an end. */
 const TAIL_SAMPLES = SOUND_RATE_HZ;
 
-export async function createNodeEar(own: Names = {}): Promise<NodeEar> {
+/** @param pack the files that the build ships, or others in their place */
+export async function createNodeEar(own: Names = {}, pack = earsPack()): Promise<NodeEar> {
   const module = (await createModule()) as DecoderModule;
-  const parts = MODEL_PARTS.map((part) => [part, readFileSync(join(MODEL, part))] as const);
-  const words = parseDictionary(readFileSync(join(MODEL, "dict.txt"), "utf8"));
-  const { fsg, dictionary } = languageOf(printFsg(earsGrammar()), words, own);
-  const model = Object.fromEntries(parts) as unknown as ModelFiles;
-  const suppressorWasm = readFileSync(SUPPRESSOR);
-  const suppressor = await Suppressor.create(suppressorWasm);
+  const text = (file: EarsFile) => new TextDecoder().decode(pack[file]);
+  const known = parseDictionary(text("words.txt"));
+  const words = await withOwnWords(known, own, async () => text("dictionary.txt"));
+  const { fsg, dictionary } = languageOf(text("grammar.fsg"), words, own);
+  const suppressor = await Suppressor.create(new Uint8Array(pack["suppressor.wasm"]));
   const decoders = {
-    phrases: new PhraseDecoder({ module, model, dictionary, fsg }),
-    loop: new PhraseDecoder({ module, model, dictionary: LOOP_DICTIONARY, fsg: phoneLoop() }),
+    phrases: new PhraseDecoder({ module, model: pack, dictionary, fsg }),
+    loop: new PhraseDecoder({ module, model: pack, dictionary: LOOP_DICTIONARY, fsg: phoneLoop() }),
   };
   return {
     listen({ samples, rateHz }) {

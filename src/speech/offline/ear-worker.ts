@@ -6,6 +6,7 @@ import { type Decoders, Ear } from "./ear.ts";
 import { EarsFiles } from "./ears-files.ts";
 import { languageOf } from "./ears-language.ts";
 import { confidenceOf, USUAL_LIMITS } from "./fit.ts";
+import { withOwnWords } from "./own-words.ts";
 import { LOOP_DICTIONARY, phoneLoop } from "./phone-loop.ts";
 import type { Names } from "./places.ts";
 import { parseDictionary } from "./pronounce.ts";
@@ -21,27 +22,28 @@ interface Parts {
   suppressor: Suppressor;
   decoders: Decoders;
   /** A decoder that knows these words of the angler's own. */
-  knowing(own: Names): PhraseDecoder;
+  knowing(own: Names): Promise<PhraseDecoder>;
 }
 
 async function prepare({ base, own }: Message<"prepare">): Promise<Parts> {
   const files = new EarsFiles(base);
-  const text = async (file: "dict.txt" | "grammar.fsg") =>
+  const text = async (file: "words.txt" | "dictionary.txt" | "grammar.fsg") =>
     new TextDecoder().decode(await files.read(file));
   const parts = MODEL_PARTS.map(async (part) => [part, await files.read(part)] as const);
   const model = Object.fromEntries(await Promise.all(parts)) as unknown as ModelFiles;
   const wasmBinary = (await files.read("decoder.wasm")).buffer;
   const module = (await createModule({ wasmBinary })) as DecoderModule;
-  const words = parseDictionary(await text("dict.txt"));
+  const words = parseDictionary(await text("words.txt"));
   const grammar = await text("grammar.fsg");
-  const knowing = (names: Names) => {
-    const { fsg, dictionary } = languageOf(grammar, words, names);
+  const knowing = async (names: Names) => {
+    const known = await withOwnWords(words, names, () => text("dictionary.txt"));
+    const { fsg, dictionary } = languageOf(grammar, known, names);
     return new PhraseDecoder({ module, model, dictionary, fsg });
   };
   return {
     suppressor: await Suppressor.create(await files.read("suppressor.wasm")),
     decoders: {
-      phrases: knowing(own),
+      phrases: await knowing(own),
       loop: new PhraseDecoder({ module, model, dictionary: LOOP_DICTIONARY, fsg: phoneLoop() }),
     },
     knowing,
@@ -100,7 +102,7 @@ function work(): void {
   /** The words change between two utterances: the ear keeps its place in the sound. */
   async function learn({ own }: Message<"learn">): Promise<Parts> {
     const known = await prepared();
-    const phrases = known.knowing(own);
+    const phrases = await known.knowing(own);
     hearing?.end();
     known.decoders.phrases.delete();
     known.decoders.phrases = phrases;

@@ -1,8 +1,14 @@
 /** Places in the grammar as built, where words may be put that are known only later. */
 import type { Fsg, FsgArc } from "./fsg.ts";
 
-/** By the word that stands in a place: the names that take it, each of one word or more. */
-export type Names = Readonly<Record<string, readonly string[]>>;
+/** A name of one word or more, and known words that it sounds like. */
+export interface SpokenName {
+  spoken: string;
+  soundsLike?: string | undefined;
+}
+
+/** By the word that stands in a place: the names that take it. */
+export type Names = Readonly<Record<string, readonly SpokenName[]>>;
 
 /** Marks the words that stand in places. */
 export const PLACE_PREFIX = "own_";
@@ -12,8 +18,8 @@ export function withNames(fsg: Fsg, names: Names): Fsg {
   let { states } = fsg;
   const arcs = fsg.arcs.flatMap((arc): FsgArc[] => {
     if (!arc.word?.startsWith(PLACE_PREFIX)) return [arc];
-    return (names[arc.word] ?? []).flatMap((name) => {
-      const words = name.toLowerCase().split(/\s+/);
+    return (names[arc.word] ?? []).flatMap(({ spoken }) => {
+      const words = spoken.toLowerCase().split(/\s+/);
       const row = [arc.from, ...words.slice(1).map(() => states++), arc.to];
       return words.map((word, index) => ({
         from: row[index] as number,

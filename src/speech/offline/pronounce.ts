@@ -1,5 +1,4 @@
-/** How a word is said: by the dictionary, by the trade's own list, or put together from known words. */
-import { TRADE_WORDS } from "./trade-words.ts";
+/** How a word is said: by a dictionary, or put together from words that stand in it. */
 
 /** Ways of saying each word, the likeliest first. */
 export type Dictionary = ReadonlyMap<string, readonly string[]>;
@@ -8,7 +7,7 @@ const LINE = /^(\S+?)(?:\(\d+\))? +(.+)$/;
 /** Shorter parts are letters and endings that a longer word only seems to be made of. */
 const SHORTEST_PART = 3;
 
-/** Reads the model's own dictionary: a word and its phones on a line; a second way as "carp(2)". */
+/** Reads the model's own dictionary, a word and its phones on a line (a second way as "carp(2)"). */
 export function parseDictionary(text: string): Dictionary {
   const ways = new Map<string, string[]>();
   for (const line of text.split("\n")) {
@@ -23,7 +22,7 @@ export function parseDictionary(text: string): Dictionary {
 
 /** The ways of saying a word; none where it can't be told from known words. */
 export function pronounce(word: string, dictionary: Dictionary): readonly string[] {
-  const known = TRADE_WORDS[word] ?? dictionary.get(word);
+  const known = dictionary.get(word);
   return known ?? withEnding(word, dictionary) ?? compound(word, dictionary) ?? [];
 }
 

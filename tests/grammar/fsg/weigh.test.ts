@@ -1,6 +1,5 @@
 import { describe, expect, it } from "vitest";
 import type { Dfa } from "../../../grammar/fsg/automaton.ts";
-import { printFsg } from "../../../grammar/fsg/fsg.ts";
 import { namesByPlace, PLACEHOLDERS } from "../../../grammar/fsg/own-words.ts";
 import { weigh } from "../../../grammar/fsg/weigh.ts";
 
@@ -24,21 +23,29 @@ describe("chances", () => {
     const end = arcs.find(({ from, to }) => from === 1 && to === final);
     expect(end?.chance).toBeCloseTo(2.5 / 4);
   });
-});
 
-describe("the text of a grammar", () => {
-  it("is that of the decoders", () => {
-    expect(printFsg(weigh(DFA, []))).toBe(
-      "FSG_BEGIN pegscribe\nNUM_STATES 4\nSTART_STATE 0\nFINAL_STATE 3\n" +
-        "TRANSITION 0 1 1 a\nTRANSITION 1 2 0.5 b\nTRANSITION 1 3 0.5\nTRANSITION 2 3 1\nFSG_END\n",
-    );
+  it("lead to one end, whichever word was last", () => {
+    expect(weigh(DFA, [])).toEqual({
+      states: 4,
+      start: 0,
+      final: 3,
+      arcs: [
+        { from: 0, to: 1, chance: 1, word: "a" },
+        { from: 1, to: 2, chance: 0.5, word: "b" },
+        { from: 1, to: 3, chance: 0.5 },
+        { from: 2, to: 3, chance: 1 },
+      ],
+    });
   });
 });
 
 describe("own words", () => {
   it("stand under the places they take", () => {
     const place = PLACEHOLDERS.rigs?.[0]?.spoken[0] as string;
-    const own = { rigs: [{ name: "wand", spoken: ["wand", "the old wand"] }] };
-    expect(namesByPlace(own)[place]).toEqual(["wand", "the old wand"]);
+    const own = { rigs: [{ name: "wand", spoken: ["the old wand"], soundsLike: "wonder" }] };
+    expect(namesByPlace(own)[place]).toEqual([
+      { spoken: "wand", soundsLike: "wonder" },
+      { spoken: "the old wand" },
+    ]);
   });
 });

@@ -13,6 +13,12 @@ const SMALL: Fsg = {
 };
 
 describe("the text of a grammar", () => {
+  it("is that of the decoders", () => {
+    expect(printFsg(SMALL)).toBe(
+      "FSG_BEGIN pegscribe\nNUM_STATES 2\nSTART_STATE 0\nFINAL_STATE 1\nTRANSITION 0 1 0.5 a\nFSG_END\n",
+    );
+  });
+
   it("is read as printed", () => {
     expect(parseFsg(printFsg(SMALL))).toEqual(SMALL);
     const more = withMore(SMALL, 0.1);
@@ -58,7 +64,9 @@ describe("names put in their places", () => {
   });
 
   it("stand in their place, with as many words as they have", () => {
-    const { states, arcs } = withNames(fsg, { [place]: ["wand", "the old wand"] });
+    const { states, arcs } = withNames(fsg, {
+      [place]: [{ spoken: "wand" }, { spoken: "the old wand" }],
+    });
     expect(states).toBe(4);
     expect(arcs).toEqual([
       { from: 0, to: 1, chance: 0.5, word: "wand" },

@@ -4,7 +4,6 @@ import { dirname, join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { seededRandom } from "../../../grammar/jsgf/sample.ts";
 import { Decimator } from "../../../src/speech/offline/decimator.ts";
-import { parseDictionary, pronounce } from "../../../src/speech/offline/pronounce.ts";
 import { END_SILENCE_FRAMES, SpeechDetector } from "../../../src/speech/offline/speech-detector.ts";
 import {
   FRAME_SAMPLES,
@@ -81,23 +80,5 @@ describe("the suppressor", () => {
     expect(after).toBeLessThan(before / 2);
     expect(chance).toBeLessThan(0.5);
     expect(FRAME_SAMPLES / SOUND_RATE_HZ).toBe(0.01);
-  });
-});
-
-describe("pronunciations", () => {
-  const dictionary = parseDictionary(
-    ";;; a remark\nkeep K IY P\nnet N EH T\nrig R IH G\nlash L AE SH\ncarp K AA R P\na AH\na(2) EY\n",
-  );
-
-  it.each([
-    ["a", ["AH", "EY"]],
-    ["keepnet", ["K IY P N EH T"]],
-    ["keepnets", ["K IY P N EH T S"]],
-    ["rig's", ["R IH G Z"]],
-    ["lash's", ["L AE SH IH Z"]],
-    ["f1", ["EH F W AH N"]],
-    ["qwrtz", []],
-  ])("%s is said %s", (word, ways) => {
-    expect(pronounce(word, dictionary)).toEqual(ways);
   });
 });
