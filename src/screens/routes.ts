@@ -14,6 +14,7 @@ const WAYS = [
   { id: "summary", place: "bar" },
   { id: "set-up", place: "bar" },
   { id: "more", place: "bar" },
+  { id: "sessions", place: "more" },
   { id: "phrases", place: "more" },
   { id: "settings", place: "more" },
   { id: "files", place: "more" },

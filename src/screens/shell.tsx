@@ -24,6 +24,7 @@ const SCREENS: Readonly<Record<Route["id"], Screen>> = {
   summary: later(async () => (await import("./summary/summary.tsx")).SummaryScreen),
   "set-up": later(async () => (await import("./set-up/set-up.tsx")).SetUpScreen),
   more: later(async () => (await import("./more/more.tsx")).More),
+  sessions: later(async () => (await import("./sessions/sessions.tsx")).SessionsScreen),
   phrases: later(async () => (await import("./phrases/phrases.tsx")).Phrases),
   files: later(async () => (await import("./files/files.tsx")).Files),
   shared: later(async () => (await import("./shared/shared.tsx")).SharedScreen),

@@ -9,6 +9,7 @@ export const appWords = {
     summary: { name: "Summary", about: "The day in figures and pictures" },
     "set-up": { name: "Set-up", about: "Water, peg, rules, rigs and words of your own" },
     more: { name: "More", about: "Everything else" },
+    sessions: { name: "Sessions", about: "Earlier days, what they say together, where to start" },
     phrases: { name: "Phrases", about: "What you can say, with examples" },
     settings: { name: "This phone", about: "Units, voice, colours, and how safe the log is" },
     files: { name: "Files", about: "Keep the log, move it to another phone, or take one in" },

@@ -84,12 +84,3 @@ test("a species of the angler's own is understood when it is said", async () => 
   fireEvent.click(screen.getByRole("button", { name: "Take out brass carp" }));
   await waitFor(() => expect(plan().ownSpecies).toEqual([]));
 });
-
-test("sessions are opened and begun", async () => {
-  fireEvent.click(screen.getByRole("button", { name: /^Saturday 6 June 2026, 09:00 to 10:00/ }));
-  fireEvent.click(screen.getByRole("button", { name: "New session" }));
-  expect(app.asked).toEqual(["open session-a", "new session"]);
-});
-  fireEvent.change(input);
-  await screen.findByText("This file is not a Pegscribe log.");
-});

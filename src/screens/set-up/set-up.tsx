@@ -4,7 +4,6 @@ import type { App } from "../app.ts";
 import { Limits } from "./limits.tsx";
 import { Listening } from "./listening.tsx";
 import { OwnWords } from "./own-words.tsx";
-import { Sessions } from "./sessions.tsx";
 import { Visit } from "./visit.tsx";
 
 export function SetUpScreen({ app }: { app: App }) {
@@ -19,7 +18,6 @@ export function SetUpScreen({ app }: { app: App }) {
         <Listening app={app} />
         <Limits app={app} />
         <OwnWords app={app} />
-        <Sessions app={app} />
       </div>
     </>
   );

@@ -6,6 +6,7 @@ import { biasFrom, weighedNets } from "../../analysis/weights/bias.ts";
 import { totalOf } from "../../analysis/weights/total.ts";
 import { summarise } from "../../share/summary.ts";
 import { passOnWords } from "../../words/pass-on.ts";
+import { sessionsWords } from "../../words/sessions.ts";
 import { summaryWords } from "../../words/summary.ts";
 import type { App } from "../app.ts";
 import { PassOn } from "../pass-on/pass-on.tsx";
@@ -51,9 +52,14 @@ function NotStarted() {
     <>
       <h1>{summaryWords.title}</h1>
       <p>{summaryWords.notStarted}</p>
-      <a class="button" href="#files">
-        {passOnWords.files}
-      </a>
+      <div class="row">
+        <a class="button" href="#sessions">
+          {sessionsWords.title}
+        </a>
+        <a class="button" href="#files">
+          {passOnWords.files}
+        </a>
+      </div>
     </>
   );
 }

@@ -24,6 +24,7 @@ export interface Digest {
   count: number;
   spokenG: number;
   unweighed: number;
+  lost: number;
   /** Entries that still wait for a look. */
   toCheck: number;
   /** Absent where it never started. */
@@ -48,6 +49,7 @@ export function digestOf(id: string, events: readonly LogEvent[]): Digest {
     count: session.count,
     spokenG: session.spokenG,
     unweighed: session.unweighed,
+    lost: session.entries.filter(({ statement }) => statement.kind === "loss").length,
     toCheck: session.entries.filter(({ verdict }) => verdict === "check").length,
     ...(past && { past }),
   };

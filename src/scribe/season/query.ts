@@ -25,6 +25,7 @@ export const fits = (digest: Digest, { water, month, method }: Query): boolean =
 
 /** Sums over the sessions that fit. */
 export interface SeasonSums {
+  factor: Factor;
   /** Sessions that were fished, and their hours. */
   sessions: number;
   hours: number;
@@ -38,6 +39,7 @@ export function sumsOver(digests: readonly Digest[], query: Query, factor: Facto
   const past = fished.flatMap((digest) => digest.past ?? []);
   const fishedMs = fished.reduce((total, digest) => total + digest.fishedMs, 0);
   return {
+    factor,
     sessions: fished.length,
     hours: fishedMs / MS_PER_HOUR,
     best: bestOverPast(factor, past),

@@ -1,0 +1,116 @@
+/** All sessions on this phone, and what they say together. */
+
+const plural = (count: number, one: string, many = `${one}s`): string =>
+  `${count} ${count === 1 ? one : many}`;
+
+export const sessionsWords = {
+  title: "Sessions",
+  opening: "Opening…",
+  none: "No session is kept on this phone yet. The first one stands here once something is logged.",
+  making: (done: number, of: number) => `Reading earlier sessions: ${done} of ${of}.`,
+  methods: { match: "Match", practice: "Practice", coaching: "Coaching" },
+  months: [
+    "January",
+    "February",
+    "March",
+    "April",
+    "May",
+    "June",
+    "July",
+    "August",
+    "September",
+    "October",
+    "November",
+    "December",
+  ],
+  peg: (peg: string) => `peg ${peg}`,
+  next: {
+    title: "The next one",
+    begin: "New session",
+    running: "A session is running. Say “all out” or end it before another begins.",
+    last: (day: string, place: string) => `Last: ${day}${place ? `, ${place}` : ""}.`,
+    setUp: (setUp: string) => `It ended on ${setUp}.`,
+    like: "Start like last time",
+    likeHint: "Takes over the water, the rules and the set-up, which then is in force.",
+    where: (water: string) => `Where to start at ${water}`,
+    anywhere: "Where to start",
+    best: (
+      name: string,
+      rate: string,
+      lower: string,
+      upper: string,
+      chance: string,
+      basis: string,
+    ) =>
+      `${name}: ${rate} fish an hour, ${lower} to ${upper}, over ${basis}. ${chance} that it is the best.`,
+    close: (what: string) => `${what}: no clear best.`,
+    alone: (name: string, basis: string) => `${name}: the only one so far, over ${basis}.`,
+    tooFew: (what: string) => `${what}: too few fish to tell.`,
+    basis: (time: string, sessions: number) => `${time} in ${plural(sessions, "session")}`,
+    rests: (sessions: number, time: string) =>
+      `It rests on ${plural(sessions, "session")} and ${time} at a known depth there.`,
+    restsAll: (sessions: number, time: string) =>
+      `It rests on ${plural(sessions, "session")} at all waters, ${time} at a known depth: there is too little from one water alone.`,
+    caution:
+      "Last time’s conditions were last time’s: try it against another before you believe it.",
+    with: (parts: string) => `Start with ${parts}`,
+  },
+  find: {
+    title: "Find",
+    water: "Water",
+    month: "Month",
+    method: "Kind",
+    any: "All",
+  },
+  list: {
+    title: (count: number) => plural(count, "session"),
+    fits: (count: number, of: number) => `${count} of ${plural(of, "session")}`,
+    nothing: "No session fits.",
+    more: (count: number) => `Show ${count} more`,
+    open: "Open",
+    openNow: "Open now",
+    compare: "Compare",
+    chosen: "Chosen",
+    chooseOther: "Choose another one to hold it against.",
+    delete: "Delete",
+    label: (act: string, day: string) => `${act}: ${day}`,
+    notStarted: "Not started",
+    figures: (weight: string, fish: number, time: string) =>
+      `${weight} from ${fish} fish in ${time}`,
+    noWeight: (fish: number, time: string) => `${fish} fish in ${time}`,
+    nothingCaught: (time: string) => `No fish in ${time}`,
+    toLookAt: (count: number) => `${count} to look at`,
+    deleted: (day: string) => `${day} is deleted.`,
+    deletedHint:
+      "It can come back until this page is closed. After that it is gone, and a file taken in later leaves it out unless you allow it.",
+    putBack: "Put it back",
+    runs: "End this session before it can be deleted.",
+  },
+  sums: {
+    title: "What they say together",
+    by: "Over these sessions by",
+    over: (sessions: number, time: string) => `${plural(sessions, "session")}, ${time} fished.`,
+    shrunk:
+      "Each rate is drawn towards the common one as far as its own fish are few, so that one lucky hour does not lead.",
+    adding: "Adding up…",
+  },
+  compare: {
+    title: "Side by side",
+    back: "Back to the list",
+    caption: "Both sessions in figures",
+    what: "Figures",
+    fished: "Fished",
+    fish: "Fish",
+    spoken: "Weight",
+    mean: "One fish",
+    rate: "An hour",
+    lost: "Lost",
+    faster: (day: string, chance: string) =>
+      `Fish came faster on ${day}: ${chance} that it was no chance.`,
+    alike: "One pace as good as the other: the difference may be chance.",
+    tooFew: "Too few fish to say which went faster.",
+    by: "Both by",
+    sameScale: "Both are drawn on one scale, in hours since the start.",
+    nothing: "This one never started.",
+  },
+} as const;
