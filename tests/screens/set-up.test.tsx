@@ -73,12 +73,17 @@ test("a species of the angler's own is understood when it is said", async () => 
   if (!species || !spoken) throw new Error("No fields.");
   fireEvent.change(species, { target: { value: "brass carp" } });
   fireEvent.change(spoken, { target: { value: "brassy, brass one" } });
+  const [sounds] = screen.getAllByLabelText("Sounds like");
+  fireEvent.change(sounds as HTMLElement, { target: { value: "grass carp" } });
   const list = within(species.closest("section") as HTMLElement);
   await waitFor(() =>
     expect(list.getByRole<HTMLButtonElement>("button", { name: "Add" }).disabled).toBe(false),
   );
   fireEvent.click(list.getByRole("button", { name: "Add" }));
   await screen.findByText("brass carp");
+  expect(plan().ownSpecies).toEqual([
+    { name: "brass carp", spoken: ["brassy", "brass one"], soundsLike: "grass carp" },
+  ]);
   await app.type("brassy two pounds");
   expect(app.session.value.entries.at(-1)?.statement).toMatchObject({ species: "brass carp" });
   fireEvent.click(screen.getByRole("button", { name: "Take out brass carp" }));

@@ -1,6 +1,7 @@
 import { useState } from "preact/hooks";
 import type { OwnWord } from "../../log/event.ts";
 import { TextField } from "../../ui/text-field.tsx";
+import { ownWordsWords as words } from "../../words/own-words.ts";
 import type { App } from "../app.ts";
 
 /** Names of the angler's own, with the way they are spoken. */
@@ -8,49 +9,50 @@ export function OwnWords({ app }: { app: App }) {
   const { ownSpecies = [], ownBaits = [], ownRigs = [] } = app.session.value.plan;
   return (
     <section class="ticket">
-      <h2>Words of your own</h2>
-      <p>What you name here is understood when it is said, and offered where there is a choice.</p>
+      <h2>{words.title}</h2>
+      <p>{words.what}</p>
       <WordList
-        title="Species"
-        words={ownSpecies}
-        onSave={(words) => app.setPlan({ ownSpecies: words })}
+        title={words.species}
+        own={ownSpecies}
+        onSave={(own) => app.setPlan({ ownSpecies: own })}
       />
       <WordList
-        title="Baits"
-        words={ownBaits}
-        onSave={(words) => app.setPlan({ ownBaits: words })}
+        title={words.baits}
+        own={ownBaits}
+        onSave={(own) => app.setPlan({ ownBaits: own })}
       />
-      <WordList title="Rigs" words={ownRigs} onSave={(words) => app.setPlan({ ownRigs: words })} />
+      <WordList title={words.rigs} own={ownRigs} onSave={(own) => app.setPlan({ ownRigs: own })} />
     </section>
   );
 }
 
 interface WordListProps {
   title: string;
-  words: readonly OwnWord[];
-  onSave: (words: OwnWord[]) => void;
+  own: readonly OwnWord[];
+  onSave: (own: OwnWord[]) => void;
 }
 
-function WordList({ title, words, onSave }: WordListProps) {
-  const without = (name: string) => words.filter((word) => word.name !== name);
+function WordList({ title, own, onSave }: WordListProps) {
+  const without = (name: string) => own.filter((word) => word.name !== name);
   return (
     <section class="stack own-words">
       <h3>{title}</h3>
-      {words.length > 0 && (
+      {own.length > 0 && (
         <ul class="stack">
-          {words.map(({ name, spoken }) => (
+          {own.map(({ name, spoken, soundsLike }) => (
             <li class="row row-apart" key={name}>
               <span>
                 <strong>{name}</strong>
-                {spoken.length > 0 && `, said “${spoken.join("”, “")}”`}
+                {spoken.length > 0 && words.said(spoken)}
+                {soundsLike !== undefined && words.like(soundsLike)}
               </span>
               <button
                 type="button"
                 class="button button-take-out"
                 onClick={() => onSave(without(name))}
-                aria-label={`Take out ${name}`}
+                aria-label={words.takeOutNamed(name)}
               >
-                Take out
+                {words.takeOut}
               </button>
             </li>
           ))}
@@ -64,6 +66,7 @@ function WordList({ title, words, onSave }: WordListProps) {
 function NewWord({ title, onAdd }: { title: string; onAdd: (word: OwnWord) => void }) {
   const [name, setName] = useState("");
   const [spoken, setSpoken] = useState("");
+  const [sounds, setSounds] = useState("");
   const add = () => {
     onAdd({
       name,
@@ -71,23 +74,21 @@ function NewWord({ title, onAdd }: { title: string; onAdd: (word: OwnWord) => vo
         .split(",")
         .map((way) => way.trim())
         .filter(Boolean),
+      ...(sounds && { soundsLike: sounds }),
     });
     setName("");
     setSpoken("");
+    setSounds("");
   };
   return (
     <details>
-      <summary>Add to {title.toLowerCase()}</summary>
+      <summary>{words.addTo(title)}</summary>
       <div class="stack">
-        <TextField label="Name" value={name} onSave={setName} />
-        <TextField
-          label="Also said"
-          value={spoken}
-          onSave={setSpoken}
-          hint="Other ways it is spoken, with commas between them."
-        />
+        <TextField label={words.name} value={name} onSave={setName} />
+        <TextField label={words.also} value={spoken} onSave={setSpoken} hint={words.alsoHint} />
+        <TextField label={words.sounds} value={sounds} onSave={setSounds} hint={words.soundsHint} />
         <button type="button" class="button button-main" disabled={!name} onClick={add}>
-          Add
+          {words.add}
         </button>
       </div>
     </details>
