@@ -2,7 +2,7 @@
 import type { Session } from "../log/session.ts";
 import { fishedStretches, fishedUpTo, lengthOf } from "./effort/stretches.ts";
 import { type Estimate, FEWEST_EVENTS } from "./estimate.ts";
-import { chanceFaster, updated, weakPrior } from "./rates/gamma-poisson.ts";
+import { chanceFaster, priorAt, updated } from "./rates/gamma-poisson.ts";
 import { poissonRate } from "./rates/garwood.ts";
 import { MS_PER_HOUR, MS_PER_MINUTE } from "./units.ts";
 
@@ -24,6 +24,14 @@ export const WINDOW_MS = 30 * MS_PER_MINUTE;
 const SURE = 0.9;
 
 /**
+ * Fish that the belief in one common pace is worth: half an hour is taken to differ from what came
+ * before by about half either way (the standard deviation of ln of two such rates' ratio is 0.52). A
+ * belief worth one fish takes tenfold differences for likely and is too bold by ten in a hundred (by
+ * simulation), the more so as a turn mostly lies within one of the two spans.
+ */
+const ALIKE_WORTH = 8;
+
+/**
  * Fish per hour over the last `WINDOW_MS` of fished time (pauses out) against what came before it.
  * Needs fished time on either side and `FEWEST_EVENTS` fish in all; otherwise it is too few to tell
  * and the chance is one half. `now` in milliseconds since the epoch.
@@ -42,7 +50,7 @@ export function currentRate(session: Session, now: number): CurrentRate {
   }
   const fish = recentFish + earlierFish;
   const enough = earlierHours > 0 && fish >= FEWEST_EVENTS;
-  const prior = weakPrior(fish, recentHours + earlierHours);
+  const prior = priorAt(fish, recentHours + earlierHours, ALIKE_WORTH);
   const faster = enough
     ? chanceFaster(
         updated(prior, recentFish, recentHours),

@@ -1,5 +1,12 @@
 /** The live watch: how often it calls without cause, and how soon it calls with one. */
-import { type Mood, moodAt, WATCH_START, watchAfter } from "../../src/analysis/change/watch.ts";
+import {
+  type Mood,
+  moodAt,
+  moodSums,
+  WATCH_START,
+  type Watch,
+  watchAfter,
+} from "../../src/analysis/change/watch.ts";
 import { MINUTE, START } from "../analysis/fixtures/session.ts";
 import { type Day, drawDay, sessionAt } from "./day.ts";
 import { AS_ASSUMED, type DayKind } from "./days.ts";
@@ -10,20 +17,30 @@ import { DAY_MIN, plainWater, type Turn } from "./water.ts";
 
 type Called = Extract<Mood, "quiet" | "on">;
 
-/** When a mood was first called, looked at every minute; undefined if never. */
-function firstCall(day: Day, mood: Called): number | undefined {
+/** The watch as it stands at the end of each minute of a day. */
+function watched<T>(day: Day, look: (watch: Watch, fishedMs: number) => T): T[] {
   const fish = sessionAt(day, DAY_MIN).entries.filter(({ statement }) => statement.kind === "fish");
   let watch = WATCH_START;
   let next = 0;
-  for (let minute = 1; minute <= DAY_MIN; minute += 1) {
-    for (let one = fish[next]; one && one.at - START <= minute * MINUTE; one = fish[next]) {
+  return Array.from({ length: DAY_MIN }, (_, place) => {
+    const now = (place + 1) * MINUTE;
+    for (let one = fish[next]; one && one.at - START <= now; one = fish[next]) {
       watch = watchAfter(watch, one.at - START);
       next += 1;
     }
-    if (moodAt(watch, minute * MINUTE) === mood) return minute;
-  }
-  return undefined;
+    return look(watch, now);
+  });
 }
+
+/** The first minute for which it is so, counted from 1; undefined if for none. */
+function firstMinute<T>(minutes: readonly T[], isSo: (minute: T) => boolean): number | undefined {
+  const place = minutes.findIndex(isSo);
+  return place < 0 ? undefined : place + 1;
+}
+
+/** When a mood was first called; undefined if never. */
+const firstCall = (day: Day, mood: Called): number | undefined =>
+  firstMinute(watched(day, moodAt), (one) => one === mood);
 
 const ONE_PLACE: DayKind = { ...AS_ASSUMED, moves: false };
 
@@ -78,4 +95,43 @@ export function delayOf(count: number, seed: number, fishPerHour: number, times:
     half: quantile(delays, 0.5),
     most: quantile(delays, 0.9),
   };
+}
+
+/** What a limit of the watch gives. */
+export interface AtLimit {
+  limit: number;
+  /** Share of steady days with a false call. */
+  falseCalls: number;
+  /** Median minutes until a turn is called, for each turn tried. */
+  delays: readonly number[];
+}
+
+/** What other limits of one of the watch's sums would give, for turns to so many times the pace. */
+export function otherLimits(
+  mood: Called,
+  limits: readonly number[],
+  turns: readonly number[],
+  count: number,
+  seed: number,
+  fishPerHour: number,
+): AtLimit[] {
+  const days = (turn?: Turn) =>
+    [...plainDays(count, seed, fishPerHour, ONE_PLACE, turn)].map((day) =>
+      watched(day, (watch, fishedMs) => moodSums(watch, fishedMs)?.[mood] ?? 0),
+    );
+  const steady = days();
+  const turned = turns.map((times) => days({ minute: TURN_MIN, times }));
+  return limits.map((limit) => {
+    const passes = (sums: readonly number[]) => firstMinute(sums, (sum) => sum > limit);
+    const delays = turned.map((ofTurn) =>
+      ofTurn
+        .map((sums) => (passes(sums) ?? Number.POSITIVE_INFINITY) - TURN_MIN)
+        .filter((delay) => delay > 0),
+    );
+    return {
+      limit,
+      falseCalls: shareOf(steady, (sums) => passes(sums) !== undefined),
+      delays: delays.map((ofTurn) => quantile(ofTurn, 0.5)),
+    };
+  });
 }

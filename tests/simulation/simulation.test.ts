@@ -23,6 +23,12 @@ const SEED = 900_001;
 const holds = (tries: readonly Try[], low = 0.93, high = 0.97) =>
   agrees(tries.filter(({ held }) => held).length, tries.length, low, high);
 
+/** Which of two comes first is a toss-up, so it is the likelier one of either that is held. */
+const likelierOf = (calls: readonly Call[]): Call[] =>
+  calls.map(({ chance, came }) =>
+    chance >= 0.5 ? { chance, came } : { chance: 1 - chance, came: !came },
+  );
+
 /** What lies outside 93 to 97 in 100, and why, is told in DEVELOPERS.md. */
 const OUTSIDE: Readonly<Record<string, readonly [low: number, high: number]>> = {
   "fish in the last half hour": [0.95, 0.995],
@@ -93,22 +99,17 @@ describe("chances come true as often as they say", () => {
 
   test("a depth that beats another, the best of four, a target", () => {
     const random = randomOf(SEED);
-    // Which of two comes first is a toss-up, so it is the likelier one of either that is held.
-    const likelier = days
-      .flatMap(fasterCalls)
-      .map(({ chance, came }) =>
-        chance >= 0.5 ? { chance, came } : { chance: 1 - chance, came: !came },
-      );
-    expect(isCalibrated(likelier)).toBe(true);
+    expect(isCalibrated(likelierOf(days.flatMap(fasterCalls)))).toBe(true);
     const leaders = days.flatMap((day) => bestCalls(day).slice(0, 1));
     expect(isCalibrated(leaders)).toBe(true);
     expect(isCalibrated(days.flatMap((day) => targetCalls(day, random)))).toBe(true);
   });
 
   test("a turn in the pace, and the rates on either side of it", () => {
-    const { turned, slower, rates } = tryTurns(SESSIONS, SEED);
+    const { turned, slower, faster, rates } = tryTurns(SESSIONS, SEED);
     expect(isCalibrated(turned)).toBe(true);
     expect(isCalibrated(slower)).toBe(true);
+    expect(isCalibrated(likelierOf(faster))).toBe(true);
     expect(holds(rates, 0.93, 0.99)).toBe(true);
   });
 });
@@ -116,12 +117,12 @@ describe("chances come true as often as they say", () => {
 describe("the live watch", () => {
   test("calls a steady session no more often than stated", () => {
     const { quiet, on } = falseCalls(SESSIONS, SEED, 10);
-    expect(agrees(quiet * SESSIONS, SESSIONS, 0.05, 0.12)).toBe(true);
-    expect(agrees(on * SESSIONS, SESSIONS, 0.03, 0.1)).toBe(true);
+    expect(agrees(quiet * SESSIONS, SESSIONS, 0.02, 0.08)).toBe(true);
+    expect(agrees(on * SESSIONS, SESSIONS, 0, 0.04)).toBe(true);
   });
 
-  test("calls a stop within 35 minutes, and fish coming four times as fast within 20, in 9 of 10", () => {
-    expect(delayOf(SESSIONS, SEED, 20, 0).most).toBeLessThan(35);
+  test("calls a stop within 40 minutes, and fish coming four times as fast within 20, in 9 of 10", () => {
+    expect(delayOf(SESSIONS, SEED, 20, 0).most).toBeLessThan(40);
     expect(delayOf(SESSIONS, SEED, 20, 4).most).toBeLessThan(20);
   });
 });

@@ -3,7 +3,7 @@
  * DEVELOPERS.md. Takes the number of simulated sessions (2,000) and the seed (1).
  */
 import { cpus } from "node:os";
-import { delayOf, falseCalls } from "../simulation/alarms.ts";
+import { type AtLimit, delayOf, falseCalls, otherLimits } from "../simulation/alarms.ts";
 import { bestCalls, falseFinds, fasterCalls, targetCalls } from "../simulation/chances.ts";
 import { AS_ASSUMED, DAY_KINDS, type Simulated, simulatedDays } from "../simulation/days.ts";
 import { tryLimits } from "../simulation/limits.ts";
@@ -165,9 +165,38 @@ function printAlarms(): void {
   );
 }
 
+function printOtherLimits(): void {
+  const paces = [5, 10, 20, 40];
+  const tried = {
+    quiet: { limits: [5, 6, 7, 8, 9, 10, 12], turns: [0, 0.25] },
+    on: { limits: [1.5, 2, 2.5, 3, 4], turns: [2, 4] },
+  } as const;
+  for (const mood of ["quiet", "on"] as const) {
+    const { limits, turns } = tried[mood];
+    const columns = paces.map((pace) => otherLimits(mood, limits, turns, count, seed, pace));
+    const cell = (one: AtLimit | undefined) =>
+      one ? `${percent(one.falseCalls)}; ${one.delays.map(minutes).join(" / ")}` : "";
+    print(
+      `Other limits of "${mood}", in mean gaps: false calls of 100 steady sessions; minutes until half of the turns to ${turns.join(" / ")} times the pace are called`,
+      table(
+        ["limit", ...paces.map((pace) => `${pace} fish an hour`)],
+        limits.map((limit, row): Row => [limit, ...columns.map((column) => cell(column[row]))]),
+      ),
+    );
+  }
+}
+
 console.log(
   `npm run simulate -- ${count} ${seed}; Node ${process.version}, ${cpus().length} × ${cpus()[0]?.model}, ${new Date().toISOString().slice(0, 10)}\n`,
 );
 const begun = performance.now();
-for (const part of [printLimits, printTurns, printChances, printNets, printAlarms]) part();
+for (const part of [
+  printLimits,
+  printTurns,
+  printChances,
+  printNets,
+  printAlarms,
+  printOtherLimits,
+])
+  part();
 console.log(`${Math.round((performance.now() - begun) / 1000)} s`);

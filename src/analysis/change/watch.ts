@@ -24,11 +24,12 @@ export const WATCH_START: Watch = { fish: 0, lastMs: 0, sums: CUSUM_START };
 const GAPS: CusumDesign = { target: 1, allowance: 0.5 };
 
 /**
- * Decision limits, in mean gaps. By simulation a steady session of sixty fish gives a false call of
- * either sort about once in ten; a pace that falls to a quarter is noticed after about five fish.
+ * Decision limits, in mean gaps, chosen by the simulated tables of DEVELOPERS.md ("Gone quiet, come
+ * on") for warnings that are spoken unasked: at ten fish an hour about one steady session in twenty
+ * has a false call of quiet and one in fifty of on.
  */
-const QUIET_LIMIT = 7;
-const ON_LIMIT = 2;
+const QUIET_LIMIT = 8;
+const ON_LIMIT = 2.5;
 
 /**
  * A gap in mean gaps of the fish before it; undefined while there are too few to know one. One fish
@@ -50,15 +51,30 @@ export function watchAfter(watch: Watch, fishedMs: number, count = 1): Watch {
   return { fish: watch.fish + count, lastMs: fishedMs, sums };
 }
 
-/** How it stands at `fishedMs` milliseconds fished; the gap that still lasts speaks for quiet and
- * against on, never the other way. */
-export function moodAt(watch: Watch, fishedMs: number): Mood {
+/**
+ * The sums that speak for quiet and for on at `fishedMs` milliseconds fished, in mean gaps; undefined
+ * while there are too few fish. The gap that still lasts speaks for quiet and against on, never the
+ * other way.
+ */
+export function moodSums(
+  watch: Watch,
+  fishedMs: number,
+): Record<Exclude<Mood, "steady" | "too-few">, number> | undefined {
   const gap = inMeanGaps(watch, fishedMs - watch.lastMs);
-  if (gap === undefined) return "too-few";
-  const quiet = Math.max(watch.sums.above, cusumAfter(watch.sums, gap, GAPS).above);
-  if (quiet > QUIET_LIMIT) return "quiet";
-  const on = Math.min(watch.sums.below, cusumAfter(watch.sums, gap, GAPS).below);
-  return on > ON_LIMIT ? "on" : "steady";
+  if (gap === undefined) return undefined;
+  const withGap = cusumAfter(watch.sums, gap, GAPS);
+  return {
+    quiet: Math.max(watch.sums.above, withGap.above),
+    on: Math.min(watch.sums.below, withGap.below),
+  };
+}
+
+/** How it stands at `fishedMs` milliseconds fished. */
+export function moodAt(watch: Watch, fishedMs: number): Mood {
+  const sums = moodSums(watch, fishedMs);
+  if (!sums) return "too-few";
+  if (sums.quiet > QUIET_LIMIT) return "quiet";
+  return sums.on > ON_LIMIT ? "on" : "steady";
 }
 
 /** The watch over a whole session, for when an earlier entry was corrected. */

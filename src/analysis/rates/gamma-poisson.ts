@@ -19,13 +19,17 @@ export const updated = (prior: RateBelief, count: number, exposure: number): Rat
 });
 
 /**
- * A weak prior at a common rate: worth a single event at that pace. Where nothing was seen yet the
- * pace counts as one event in all the exposure there is. `exposure` > 0.
+ * A prior at a common rate, worth as many events at that pace as `worth` (> 0) says; a single one is
+ * weak. Where nothing was seen yet the pace counts as one event in all the exposure there is.
+ * `exposure` > 0.
  */
-export const weakPrior = (count: number, exposure: number): RateBelief => ({
-  shape: 1,
-  rate: exposure / Math.max(1, count),
+export const priorAt = (count: number, exposure: number, worth: number): RateBelief => ({
+  shape: worth,
+  rate: (worth * exposure) / Math.max(1, count),
 });
+
+export const weakPrior = (count: number, exposure: number): RateBelief =>
+  priorAt(count, exposure, 1);
 
 export const meanOf = ({ shape, rate }: RateBelief): number => shape / rate;
 
