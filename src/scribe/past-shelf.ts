@@ -1,7 +1,8 @@
 import { type ReadonlySignal, signal } from "@preact/signals";
-import { type PastSession, pastOf } from "../analysis/seasons/past.ts";
-import { foldSession } from "../log/fold.ts";
-import type { LogStore, SessionSpan } from "../log/store.ts";
+import type { PastSession } from "../analysis/seasons/past.ts";
+import type { SessionSpan } from "../log/store.ts";
+import type { Digest } from "./season/digest.ts";
+import { type DigestedStore, makeDigest, readDigests } from "./season/digest-keeper.ts";
 
 interface Shelved {
   lastAt: number;
@@ -9,17 +10,17 @@ interface Shelved {
 }
 
 /**
- * What earlier sessions have left. Each is read once, and again only after something was written
- * into it; nothing of it is stored, as it follows from the log.
+ * What earlier sessions have left, by the digests that are kept of them. One without is read once,
+ * and again only after something was written into it.
  */
 export class PastShelf {
   readonly past: ReadonlySignal<readonly PastSession[]>;
   readonly #past = signal<readonly PastSession[]>([]);
-  readonly #store: Pick<LogStore, "session">;
+  readonly #store: DigestedStore;
   readonly #shelf = new Map<string, Shelved>();
   #reading: Promise<void> = Promise.resolve();
 
-  constructor(store: Pick<LogStore, "session">) {
+  constructor(store: DigestedStore) {
     this.#store = store;
     this.past = this.#past;
   }
@@ -36,12 +37,12 @@ export class PastShelf {
 
   async #read(sessions: readonly SessionSpan[], open: string): Promise<void> {
     const earlier = sessions.filter(({ id }) => id !== open);
-    for (const span of earlier) {
-      if (this.#shelf.get(span.id)?.lastAt === span.lastAt) continue;
+    const fresh = earlier.filter(({ id, lastAt }) => this.#shelf.get(id)?.lastAt !== lastAt);
+    const kept = fresh.length > 0 ? await this.#kept() : NO_DIGESTS;
+    for (const { id, lastAt } of fresh) {
       try {
-        const events = await this.#store.session(span.id);
-        const past = pastOf(foldSession(span.id, events), span.lastAt);
-        this.#shelf.set(span.id, { lastAt: span.lastAt, past });
+        const digest = kept.get(id) ?? (await makeDigest(this.#store, id));
+        this.#shelf.set(id, { lastAt, past: digest?.past });
       } catch {
         // The store tells of its trouble whoever writes next.
       }
@@ -51,4 +52,15 @@ export class PastShelf {
     const isSame = past.length === shown.length && past.every((one, i) => one === shown[i]);
     if (!isSame) this.#past.value = past;
   }
+
+  async #kept(): Promise<ReadonlyMap<string, Digest>> {
+    try {
+      const { digests } = await readDigests(this.#store);
+      return new Map(digests.map((digest) => [digest.id, digest]));
+    } catch {
+      return NO_DIGESTS;
+    }
+  }
 }
+
+const NO_DIGESTS: ReadonlyMap<string, Digest> = new Map();

@@ -22,6 +22,8 @@ async function stored(...sessions: string[]) {
       read.push(id);
       return store.session(id);
     },
+    digests: () => store.digests(),
+    keepDigest: (...kept: Parameters<typeof store.keepDigest>) => store.keepDigest(...kept),
   };
   return { store, write, read, shelf: new PastShelf(reader) };
 }
@@ -67,10 +69,28 @@ test("a session that cannot be read is left out and tried again", async () => {
   let fails = true;
   const shelf = new PastShelf({
     session: (id) => (fails ? Promise.reject(new Error("No disk.")) : store.session(id)),
+    digests: () => (fails ? Promise.reject(new Error("No disk.")) : store.digests()),
+    keepDigest: (...kept) => store.keepDigest(...kept),
   });
   await shelf.refresh(await store.sessions(), "open");
   expect(shelf.past.value).toEqual([]);
   fails = false;
   await shelf.refresh(await store.sessions(), "open");
   expect(shelf.past.value).toHaveLength(1);
+});
+
+test("what a digest is kept of is not read again by the next page", async () => {
+  const { store, read, shelf } = await stored("a", "b");
+  await shelf.refresh(await store.sessions(), "open");
+  const next = new PastShelf({
+    session: (id) => {
+      read.push(`again ${id}`);
+      return store.session(id);
+    },
+    digests: () => store.digests(),
+    keepDigest: (...kept) => store.keepDigest(...kept),
+  });
+  await next.refresh(await store.sessions(), "open");
+  expect(read.toSorted()).toEqual(["a", "b"]);
+  expect(next.past.value).toEqual(shelf.past.value);
 });

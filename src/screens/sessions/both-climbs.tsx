@@ -50,7 +50,7 @@ export function BothClimbs({ of, sessions, settings }: BothClimbsProps) {
                   <InWords sentences={climbSentences(climb, session, settings)} />
                 </>
               ) : (
-                <p>{words.nothing}</p>
+                <p>{words.notStarted}</p>
               )}
             </div>
           );

@@ -28,13 +28,14 @@ export function BothFigures({ of, settings }: BothFiguresProps) {
     <Card title={words.what}>
       <Table
         caption={words.caption}
-        heads={[words.what, ...of.map((digest, place) => headOf(digest, place))]}
+        heads={[words.what, ...of.map(headOf)]}
         rows={[
           row(words.fished, ({ fishedMs }) => formatDuration(fishedMs)),
           row(words.fish, ({ count }) => String(count)),
           row(words.spoken, ({ spokenG }) => write(spokenG)),
           row(words.mean, (digest) => meanOf(digest, write)),
           row(words.rate, rateOf),
+          row(words.limits, limitsOf),
           row(words.lost, lostOf),
         ]}
       />
@@ -43,30 +44,32 @@ export function BothFigures({ of, settings }: BothFiguresProps) {
   );
 }
 
-/** "6 Jun 2026"; a number before it keeps two sessions of one day apart. */
-function headOf(digest: Digest, place: number): string {
-  const day = new Date(timeOf(digest));
-  const written = day.toLocaleDateString("en-GB", {
-    day: "numeric",
-    month: "short",
-    year: "numeric",
-  });
-  return `${place + 1}: ${written}`;
-}
+/** "1: 6/6/26"; the number keeps two sessions of one day apart. */
+const headOf = (digest: Digest, place: number): string =>
+  `${place + 1}: ${new Date(timeOf(digest)).toLocaleDateString("en-GB", SHORT)}`;
+
+const SHORT = { day: "numeric", month: "numeric", year: "2-digit" } as const;
 
 const counted = ({ count, fishedMs }: Digest) => ({ fish: count, hours: fishedMs / MS_PER_HOUR });
 
 function meanOf({ count, unweighed, spokenG }: Digest, write: (grams: number) => string): string {
   const weighed = count - unweighed;
-  return weighed > 0 ? write(spokenG / weighed) : "–";
+  return weighed > 0 ? write(spokenG / weighed) : words.none;
 }
 
-function rateOf(digest: Digest): string {
+const hourly = (digest: Digest) => {
   const { fish, hours } = counted(digest);
-  const rate = poissonRate(fish, hours);
-  if (!Number.isFinite(rate.upper)) return "–";
-  const limits = `${formatRate(rate.lower)}–${formatRate(rate.upper)}`;
-  return rate.tells ? `${formatRate(rate.value)} (${limits})` : limits;
+  return poissonRate(fish, hours);
+};
+
+function rateOf(digest: Digest): string {
+  const rate = hourly(digest);
+  return rate.tells ? formatRate(rate.value) : words.few;
+}
+
+function limitsOf(digest: Digest): string {
+  const { lower, upper } = hourly(digest);
+  return Number.isFinite(upper) ? `${formatRate(lower)}–${formatRate(upper)}` : words.nothing;
 }
 
 const lostOf = ({ lost }: Digest): string => String(lost);

@@ -74,7 +74,7 @@ function Pictures({ of, sessions, settings }: PicturesProps) {
   return (
     <>
       <BothClimbs of={of} sessions={sessions} settings={settings} />
-      <Card title={sessionsWords.sums.title}>
+      <Card title={words.worked}>
         <FactorChoice
           label={words.by}
           factors={FACTORS}

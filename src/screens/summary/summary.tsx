@@ -2,13 +2,13 @@
 import "./summary.css";
 import { useComputed } from "@preact/signals";
 import { useMemo } from "preact/hooks";
-import { biasFrom, weighedNets } from "../../analysis/weights/bias.ts";
 import { totalOf } from "../../analysis/weights/total.ts";
 import { summarise } from "../../share/summary.ts";
 import { passOnWords } from "../../words/pass-on.ts";
 import { sessionsWords } from "../../words/sessions.ts";
 import { summaryWords } from "../../words/summary.ts";
 import type { App } from "../app.ts";
+import { biasAfter } from "../bias-after.ts";
 import { PassOn } from "../pass-on/pass-on.tsx";
 import { Nets, SetUpsUsed } from "./against.tsx";
 import { BiteTimes } from "./bite-times.tsx";
@@ -25,7 +25,8 @@ export function SummaryScreen({ app }: { app: App }) {
   // Times here are told to the minute: summing up every second would only warm the phone.
   const minute = useComputed(() => Math.ceil(app.now.value / MS_PER_MINUTE) * MS_PER_MINUTE).value;
   const summary = useMemo(() => summarise(session, minute), [session, minute]);
-  const bias = useMemo(() => biasFrom(weighedNets([session])), [session]);
+  const past = app.past.value;
+  const bias = useMemo(() => biasAfter(past, session), [past, session]);
   if (session.startedAt === undefined) return <NotStarted />;
   const seen = { session, settings, now: minute };
   return (

@@ -1,8 +1,7 @@
 /** Who works out the season: in a worker, so that the screen stays free, or where there is none, here. */
 import type { Factor } from "../../analysis/effort/exposure.ts";
 import type { Start } from "../../analysis/seasons/start.ts";
-import type { LogStore } from "../../log/store.ts";
-import { allDigests, type Progress } from "./digest-keeper.ts";
+import { allDigests, type DigestedStore, type Progress } from "./digest-keeper.ts";
 import { type Query, type SeasonSums, startOver, sumsOver } from "./query.ts";
 
 export type Asked =
@@ -24,10 +23,8 @@ export interface Clerk {
   ask<A extends Asked>(asked: A, onProgress?: OnProgress): Promise<Answers[A["what"]]>;
 }
 
-type ClerkStore = Pick<LogStore, "session" | "digests" | "keepDigest">;
-
 /** Does the work where it is asked. */
-export function clerkOf(store: ClerkStore): Clerk {
+export function clerkOf(store: DigestedStore): Clerk {
   const answer = async (asked: Asked, onProgress?: OnProgress) => {
     const digests = await allDigests(store, onProgress);
     switch (asked.what) {

@@ -2,7 +2,7 @@
 import type { LogStore } from "../../log/store.ts";
 import { type Digest, digestOf, readDigest } from "./digest.ts";
 
-type DigestedStore = Pick<LogStore, "session" | "digests" | "keepDigest">;
+export type DigestedStore = Pick<LogStore, "session" | "digests" | "keepDigest">;
 
 /** How many of the digests that had to be made are made. */
 export interface Progress {
@@ -25,8 +25,20 @@ export async function readDigests(
 }
 
 /**
- * Makes what is missing, keeps it, and gives all. One that has been written to meanwhile is still
- * given, and made again the next time; a session without a sound event has none.
+ * Makes one session's digest and keeps it, unless it has been written to meanwhile; undefined for a
+ * session without a sound event.
+ */
+export async function makeDigest(store: DigestedStore, id: string): Promise<Digest | undefined> {
+  const events = await store.session(id);
+  if (events.length === 0) return undefined;
+  const digest = digestOf(id, events);
+  await store.keepDigest(id, events.length, digest);
+  return digest;
+}
+
+/**
+ * Makes what is missing and gives all. One that has been written to meanwhile is given too, and made
+ * again the next time.
  */
 export async function allDigests(
   store: DigestedStore,
@@ -35,11 +47,8 @@ export async function allDigests(
   const { digests, missing } = await readDigests(store);
   for (const [done, session] of missing.entries()) {
     onProgress({ done, of: missing.length });
-    const events = await store.session(session);
-    if (events.length === 0) continue;
-    const digest = digestOf(session, events);
-    await store.keepDigest(session, events.length, digest);
-    digests.push(digest);
+    const digest = await makeDigest(store, session);
+    if (digest) digests.push(digest);
   }
   return digests;
 }
