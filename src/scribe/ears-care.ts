@@ -9,8 +9,8 @@ export type EarsKept =
   /** `isPart`: some of it is kept from an attempt that broke off. */
   | { is: "absent"; bytes?: number; isPart?: boolean; trouble?: string }
   | { is: "fetching"; loaded: number; total: number }
-  /** `startsAlone`: the app itself starts without a network as well. */
-  | { is: "kept"; startsAlone: boolean };
+  /** `startsAlone`: the app itself starts without a network as well; absent while that is looked up. */
+  | { is: "kept"; startsAlone?: boolean };
 
 export interface EarsCareOptions {
   files: Pick<EarsFiles, "size" | "areKept" | "keep" | "remove">;
@@ -61,7 +61,7 @@ export class EarsCare {
         ({ loaded, total } = progress);
         this.#state.value = { is: "fetching", loaded, total };
       });
-      this.#state.value = { is: "kept", startsAlone: await this.#options.isAppKept() };
+      await this.#becomeKept();
     } catch (cause) {
       const trouble = troubleOf(cause as Error, loaded, total);
       const bytes = total > 0 ? { bytes: total } : {};
@@ -79,7 +79,15 @@ export class EarsCare {
   async #look(): Promise<void> {
     const isKept = await this.#options.files.areKept().catch(() => false);
     if (!isKept || this.#state.value.is !== "absent") return;
-    this.#state.value = { is: "kept", startsAlone: await this.#options.isAppKept() };
+    await this.#becomeKept();
+    // A newer version of the app may have brought newer ears; without a network the old ones serve.
+    await this.#options.files.keep(() => {}).catch(() => {});
+  }
+
+  async #becomeKept(): Promise<void> {
+    this.#state.value = { is: "kept" };
+    const startsAlone = await this.#options.isAppKept();
+    if (this.#state.value.is === "kept") this.#state.value = { is: "kept", startsAlone };
   }
 }
 

@@ -59,8 +59,8 @@ export const listeningWords = {
     stop: "Stop listening",
     sends: "The browser turns speech into words and sends the sound to its maker to do so.",
     instead: "Use ears inside the app",
-    byWeb: (sends: boolean) => `By the browser${sends ? ", over the network" : ", on the phone"}`,
-    byOffline: "By the ears inside the app; nothing leaves the phone",
+    byWeb: (sends: boolean) => `By the browser, ${sends ? "over the network" : "on this phone"}`,
+    byOffline: "Inside the app, on this phone",
   },
   fetchFirst: `Fetch the ears inside the app in Set-up, under Listening. ${TYPING_WORKS}`,
   elsewhere: {

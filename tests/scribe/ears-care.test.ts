@@ -64,6 +64,7 @@ describe("getting ready for no signal", () => {
       { is: "fetching", loaded: 1e6, total: 3e6 },
       { is: "fetching", loaded: 2e6, total: 3e6 },
       { is: "fetching", loaded: 3e6, total: 3e6 },
+      { is: "kept" },
       { is: "kept", startsAlone: true },
     ]);
     expect([one.offline.value, asked]).toEqual(["kept", 1]);
@@ -74,6 +75,18 @@ describe("getting ready for no signal", () => {
     const one = care({ isAppKept: false });
     await settled();
     expect(one.state.value).toEqual({ is: "kept", startsAlone: false });
+  });
+
+  test("takes newer ears when the app is opened again, and does without where it cannot", async () => {
+    files.kept = 3;
+    let refreshed = 0;
+    files.keep = async () => {
+      refreshed += 1;
+      throw new TypeError("Failed to fetch");
+    };
+    const one = care();
+    await settled();
+    expect([one.state.value, refreshed]).toEqual([{ is: "kept", startsAlone: true }, 1]);
   });
 
   test("goes on where it broke off, and says what happened", async () => {

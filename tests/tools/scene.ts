@@ -53,7 +53,7 @@ const level = (sound: Float32Array): number =>
  * Wind at a microphone: rumble that falls with frequency (a leaky sum of white noise, knee at 15 Hz)
  * in gusts of two or three seconds. A sketch of it, from memory.
  */
-function wind(length: number, random: Random): Float32Array {
+export function wind(length: number, random: Random): Float32Array {
   const [slow, quick] = [random() * 6, random() * 6];
   let rumble = 0;
   return Float32Array.from({ length }, (_, index) => {

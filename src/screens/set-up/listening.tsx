@@ -8,9 +8,10 @@ type Choice = keyof typeof words.choices;
 
 /** Which ears listen, and getting ready for no signal; kept on this phone. */
 export function Listening({ app }: { app: App }) {
-  const { state, web, measure } = app.earsCare;
+  const { earsCare } = app;
+  const { state, web } = earsCare;
   const [hasWeb, hasInside] = [web.value !== "none", state.value.is !== "impossible"];
-  useEffect(() => void measure(), [measure]);
+  useEffect(() => void earsCare.measure(), [earsCare]);
   return (
     <section class="ticket" id="listening">
       <h2>{words.title}</h2>
@@ -35,7 +36,7 @@ export function Listening({ app }: { app: App }) {
 }
 
 function Ready({ app, state }: { app: App; state: EarsKept }) {
-  const { getReady, remove } = app.earsCare;
+  const { earsCare } = app;
   switch (state.is) {
     case "impossible":
       return <p>{words.ready.impossible}</p>;
@@ -48,7 +49,7 @@ function Ready({ app, state }: { app: App; state: EarsKept }) {
               {state.trouble}
             </p>
           )}
-          <button type="button" class="button button-main" onClick={() => void getReady()}>
+          <button type="button" class="button button-main" onClick={() => void earsCare.getReady()}>
             {state.isPart ? words.ready.again : words.ready.fetch}
           </button>
         </div>
@@ -58,8 +59,10 @@ function Ready({ app, state }: { app: App; state: EarsKept }) {
     case "kept":
       return (
         <div class="stack">
-          <p role="status">{state.startsAlone ? words.ready.kept : words.ready.keptInPageOnly}</p>
-          <button type="button" class="button" onClick={() => void remove()}>
+          <p role="status">
+            {state.startsAlone === false ? words.ready.keptInPageOnly : words.ready.kept}
+          </p>
+          <button type="button" class="button" onClick={() => void earsCare.remove()}>
             {words.ready.remove}
           </button>
         </div>
