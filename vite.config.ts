@@ -3,6 +3,7 @@ import { VitePWA } from "vite-plugin-pwa";
 import { defineConfig } from "vitest/config";
 import { earsFiles } from "./tests/tools/build/ears-files.ts";
 import { manifest } from "./tests/tools/build/manifest.ts";
+import { noEval } from "./tests/tools/build/no-eval.ts";
 
 /**
  * What a built page may do. It talks to nobody but the folder it came from; `wasm-unsafe-eval`
@@ -55,7 +56,7 @@ const offline = VitePWA({
 export default defineConfig({
   // Relative addresses, so that the built folder works wherever it is put.
   base: "./",
-  plugins: [contentSecurityPolicy, earsFiles, offline],
+  plugins: [contentSecurityPolicy, noEval, earsFiles, offline],
   build: {
     target: "es2022",
     // Phones that read the rest of the style sheets; what is newer is written out for them.

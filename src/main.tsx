@@ -18,13 +18,10 @@ import { readSettings } from "./scribe/settings.ts";
 import { browserSmallStore as small } from "./scribe/small-store.ts";
 import { makePassOn } from "./share/pass-on.ts";
 import { ScreenWakeLock } from "./speech/wake-lock.ts";
+import { findWebSpeech } from "./speech/web-speech-types.ts";
+import { appWords } from "./words/app.ts";
 
 const TICK_MS = 1000;
-
-const NOT_WHOLE = {
-  what: "The app did not arrive whole.",
-  todo: "Load the page again once there is a signal.",
-};
 
 function makeApp(): App {
   const clock = new SteadyClock();
@@ -34,7 +31,9 @@ function makeApp(): App {
   const isRunning = computed(() => ["fishing", "paused"].includes(session.value.state));
   const now = signal(desk.value.now());
   const settings = signal(readSettings(small.get("settings")));
-  const hearing = signal<Hearing>({ is: "off", sendsSound: false });
+  // Until the ears are here and know better.
+  const sendsSound = settings.value.ears !== "offline" && findWebSpeech() !== undefined;
+  const hearing = signal<Hearing>({ is: "off", sendsSound });
   const [interim, isAwake] = [signal(""), signal(false)];
   const lastHeard = signal<LastHeard>();
   const nudge = signal<string>();
@@ -54,7 +53,7 @@ function makeApp(): App {
       },
       (cause) => {
         attending = undefined;
-        hearing.value = { is: "unavailable", sendsSound: false, trouble: NOT_WHOLE };
+        hearing.value = { is: "unavailable", sendsSound: false, trouble: appWords.notWhole };
         throw cause;
       },
     );

@@ -3,17 +3,23 @@ import { useEffect, useState } from "preact/hooks";
 import { appWords } from "../words/app.ts";
 
 /**
- * What `load` gives, once it is there; undefined until then. `load` is called once.
+ * What `load` gives, once it is there; undefined until then. `load` is called once, at once.
  * @throws during rendering, if loading failed, so that whoever stands above can say so
  */
 export function useLater<T>(load: () => Promise<T>): T | undefined {
   const [state, setState] = useState<{ value: T } | { error: unknown }>();
+  const [loading] = useState(() => {
+    const begun = load();
+    // Told below; until then nobody has looked.
+    begun.catch(() => {});
+    return begun;
+  });
   useEffect(() => {
-    load().then(
+    loading.then(
       (value) => setState({ value }),
       (error: unknown) => setState({ error }),
     );
-  }, []);
+  }, [loading]);
   if (state && "error" in state) throw state.error;
   return state?.value;
 }

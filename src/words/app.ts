@@ -31,6 +31,10 @@ export const appWords = {
     about: "Nothing that was logged is lost. Listening goes on.",
     again: "Try again",
   },
+  notWhole: {
+    what: "The app did not arrive whole.",
+    todo: "Load the page again once there is a signal.",
+  },
   news: {
     notForTheLog: (heard: string) => `Not for the log: ${heard}`,
     markedForALook: "Marked for a look",
