@@ -1,3 +1,4 @@
+import "./ears.css";
 import { listeningWords } from "../../words/listening.ts";
 import type { App } from "../app.ts";
 import { earsWords } from "./ears-words.ts";
