@@ -48,13 +48,13 @@ export const answerWords = {
 
   tooFewForRate: (fish: string, time: string) => `${fish} in ${time}: too few for a rate.`,
   perHour: (rate: string) => `${rate} fish an hour.`,
-  perHourOf: (rate: string, lower: string, upper: string, fish: string, time: string) =>
-    `${rate} fish an hour, ${lower} to ${upper}: ${fish} in ${time}.`,
+  rateRestsOn: (fish: string, time: string, range: string) =>
+    `${fish} in ${time}: ${range} an hour.`,
   perHourLate: (rate: string, late: number) =>
     `${rate} fish an hour, ${late} in the last half hour.`,
   faster: " Faster than before.",
   slower: " Slower than before.",
-  rateSure: (lower: string, upper: string) => `Between ${lower} and ${upper} an hour, 19 in 20.`,
+  rateSure: (range: string) => `${range} an hour, 19 in 20.`,
   fasterOdds: (odds: string) => ` Faster now than before: ${odds}.`,
 
   noneNamed: (factor: string) => `Too few to tell: no ${factor} has been fished by name.`,
@@ -66,6 +66,8 @@ export const answerWords = {
   range: (lower: string, upper: string) => `${lower} to ${upper}`,
   orMore: (lower: string) => `${lower} or more`,
   noClearBest: "No clear best.",
+  promising: (name: string, fish: string, time: string) =>
+    `${name} is worth another try: ${fish} in ${time}.`,
   beats: (odds: string, other: string) => ` ${odds} that it beats ${other}.`,
   beatsAll: (odds: string, of: number) => ` ${odds} that it is the best of the ${of}.`,
   restsOn: (lines: string) => ` ${lines}.`,
@@ -92,18 +94,26 @@ export const answerWords = {
   noEarlier: "No earlier session is kept here to go by.",
   tooFewEarlier: (sessions: string, hours: string) =>
     `${sessions} with ${hours} at a named depth: too few to tell where to start.`,
-  startAt: (name: string, rate: string, range: string, hours: string, sessions: string) =>
-    `Start at ${name}: ${rate} an hour, ${range}, over ${hours} in ${sessions}.`,
-  startUnclear: (names: string, hours: string, sessions: string) =>
-    `No depth stands out over ${hours} in ${sessions}: ${names} are alike.`,
-  atWater: (water: string) => ` At ${water}.`,
-  allWaters: " Over all waters.",
-  startWith: (what: string) => ` ${what}.`,
+  startAt: (
+    name: string,
+    rate: string,
+    range: string,
+    hours: string,
+    sessions: string,
+    where: string,
+  ) => `Start at ${name}: ${rate} an hour, ${range}, over ${hours} in ${sessions}${where}.`,
+  startUnclear: (names: string, hours: string, sessions: string, where: string) =>
+    `No depth stands out over ${hours} in ${sessions}${where}: ${names} are alike.`,
+  atWater: (water: string) => ` at ${water}`,
+  allWaters: " on all waters",
+  startWith: (what: string) => ` ${what} did best.`,
 
   noDrops: "No drops are timed: say “rig's in” when it goes in, and “bite” when one comes.",
   tooFewBites: (bites: string, drops: string) => `Too few to tell: ${bites} in ${drops}.`,
-  biteTime: (median: string, range: string) => `Half of the bites come within ${median}, ${range}.`,
+  biteTime: (median: string, range: string) =>
+    `Half of the bites come within ${median}, likely ${range}.`,
   biteTimeAtLeast: (drops: string) => `Fewer than half of ${drops} had a bite.`,
+  biteTimeSure: (range: string) => `${range}, 19 in 20.`,
   bitesOfDrops: (bites: string, drops: string) => ` ${bites} in ${drops}.`,
 
   noFallSpeed: (bait: string) =>
@@ -113,7 +123,9 @@ export const answerWords = {
   onTheDrop: (some: string, all: string, depth: string, range: string) =>
     `${some} of ${all} came on the drop, half of those ${range} down, about ${depth}.`,
   mostlySettled: (all: string, onTheDrop: number) =>
-    `Of ${all} ${onTheDrop === 0 ? "none" : `only ${onTheDrop}`} came on the drop for sure: they are at the rig's full depth, or fast.`,
+    `Only ${onTheDrop} of ${all} came on the drop for sure, the others at the rig's depth or near it.`,
+  allSettled: (all: string) =>
+    `None of ${all} came on the drop for sure: they came at the rig's depth or near it.`,
 
   moodTooFew: (fish: string) => `Too few to tell: ${fish}.`,
   quiet: (gap: string, usual: string) =>

@@ -6,7 +6,16 @@ import { MS_PER_HOUR } from "../../analysis/units.ts";
 import { answerWords as say } from "../../words/answers.ts";
 import { type Asking, NOT_STARTED, same, type Words } from "./asking.ts";
 import type { Units } from "./words.ts";
-import { depthWords, fishWords, list, oddsWords, rateWords, sentence, timeWords } from "./words.ts";
+import {
+  depthWords,
+  fishWords,
+  list,
+  oddsWords,
+  rateRange,
+  rateWords,
+  sentence,
+  timeWords,
+} from "./words.ts";
 
 /** More is not remembered from hearing it once. */
 const MOST_NAMED = 3;
@@ -44,9 +53,15 @@ function clear(ranked: Best["ranked"], name: Naming, lines: readonly string[]): 
 
 /** All that were tried are near each other: the first two, in short. */
 function unclear(ranked: Best["ranked"], name: Naming, lines: readonly string[]): Words {
-  const [first, second] = ranked;
-  if (!first || !second) return same("");
-  const text = `${say.noClearBest} ${rateLine(first, name, say.leads)} ${rateLine(second, name, say.follows)}`;
+  const [first] = ranked;
+  if (!first) return same("");
+  const [told, alsoTold] = ranked.filter(({ fishPerHour }) => fishPerHour.tells);
+  const text = [
+    say.noClearBest,
+    ...(told ? [rateLine(told, name, say.leads)] : []),
+    ...(alsoTold ? [rateLine(alsoTold, name, say.follows)] : []),
+    ...(first.fishPerHour.tells ? [] : [promise(first, name)]),
+  ].join(" ");
   const sure = say.beatsAll(oddsWords(first.chanceBest), ranked.length).trim();
   return {
     short: text,
@@ -55,15 +70,18 @@ function unclear(ranked: Best["ranked"], name: Naming, lines: readonly string[])
   };
 }
 
-/** What is shown of a rate, whether or not it names a value. */
+/** What leads by a few lucky fish is worth another try, and no more. */
+const promise = (one: Contender, name: Naming): string =>
+  say.promising(sentence(name(one)), fishWords(one.fish), timeWords(one.hours * MS_PER_HOUR));
+
 const rateLine = (
   one: Contender,
   name: Naming,
   line: (name: string, rate: string, range: string) => string,
 ): string => {
   const { fishPerHour, fish, hours } = one;
-  const range = say.range(rateWords(fishPerHour.lower), rateWords(fishPerHour.upper));
-  return line(sentence(name(one)), rateWords(hours > 0 ? fish / hours : 0), range);
+  const rate = rateWords(hours > 0 ? fish / hours : 0);
+  return line(sentence(name(one)), rate, rateRange(fishPerHour));
 };
 
 function evidence(factor: Factor, one: Contender, units: Units): string {

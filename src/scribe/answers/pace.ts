@@ -3,7 +3,7 @@ import { type Needed, paceOf } from "../../analysis/pace.ts";
 import { answerWords as say } from "../../words/answers.ts";
 import { type Asking, NOT_STARTED, same, type Words } from "./asking.ts";
 import { total } from "./standing.ts";
-import { oddsWords, rateWords, type Units, weightWords } from "./words.ts";
+import { oddsWords, rateWords, roughWeightWords, type Units } from "./words.ts";
 
 export function pace(asking: Asking): Words {
   const { session, sums, now, units } = asking;
@@ -14,7 +14,7 @@ export function pace(asking: Asking): Words {
   const target = needed ? ` ${targetWords(needed, units)}` : "";
   if (!final.tells) return same(`${say.tooFewForPace}${target}`);
   const [weight, lower, upper] = [final.value, final.lower, final.upper].map((grams) =>
-    weightWords(grams, units),
+    roughWeightWords(grams, units),
   ) as [string, string, string];
   return {
     short: `${say.heading(weight)}${target}`,
@@ -28,5 +28,5 @@ function targetWords({ gramsPerHour, fishPerHour, chance }: Needed, units: Units
   if (!Number.isFinite(gramsPerHour)) return say.targetMissed;
   const fish = fishPerHour === undefined ? "" : say.aboutFish(rateWords(fishPerHour));
   const odds = chance === undefined ? "" : say.odds(oddsWords(chance));
-  return say.targetNeeds(weightWords(gramsPerHour, units), fish, odds);
+  return say.targetNeeds(roughWeightWords(gramsPerHour, units), fish, odds);
 }

@@ -5,7 +5,7 @@ import { currentRate, WINDOW_MS } from "../../analysis/rate.ts";
 import { MS_PER_HOUR } from "../../analysis/units.ts";
 import { answerWords as say } from "../../words/answers.ts";
 import { type Asking, NOT_STARTED, same, type Words } from "./asking.ts";
-import { fishWords, oddsWords, rateWords, timeWords } from "./words.ts";
+import { fishWords, oddsWords, rateRange, rateWords, timeWords } from "./words.ts";
 
 export function rate({ session, now }: Asking): Words {
   const ms = lengthOf(fishedStretches(session, now));
@@ -14,17 +14,17 @@ export function rate({ session, now }: Asking): Words {
   const [fish, time] = [fishWords(count), timeWords(ms)];
   if (count < FEWEST_EVENTS) return same(say.tooFewForRate(fish, time));
   const { session: whole, recentFish, verdict, chanceFaster } = currentRate(session, now);
-  const [perHour, lower, upper] = [(count * MS_PER_HOUR) / ms, whole.lower, whole.upper].map(
-    rateWords,
-  ) as [string, string, string];
-  const full = say.perHourOf(perHour, lower, upper, fish, time);
-  const sure = say.rateSure(lower, upper);
-  if (ms <= WINDOW_MS) return { short: say.perHour(perHour), full, sure };
+  const perHour = rateWords((count * MS_PER_HOUR) / ms);
+  const range = rateRange(whole);
+  const restsOn = say.rateRestsOn(fish, time, range);
+  const sure = say.rateSure(range);
+  const short = say.perHour(perHour);
+  if (ms <= WINDOW_MS) return { short, full: `${short} ${restsOn}`, sure };
   const change = verdict === "faster" || verdict === "slower" ? say[verdict] : "";
   const late = `${say.perHourLate(perHour, recentFish)}${change}`;
   return {
     short: late,
-    full: `${late} ${full}`,
+    full: `${late} ${restsOn}`,
     sure: `${sure}${verdict === "too-few" ? "" : say.fasterOdds(oddsWords(chanceFaster))}`,
   };
 }

@@ -15,6 +15,7 @@ import {
   lengthWords,
   list,
   oddsWords,
+  roughWeightWords,
   sentence,
   timeWords,
   weightWords,
@@ -38,8 +39,8 @@ function totalSure(asking: Asking): string {
   const { sums, units, bias } = asking;
   const { lower, upper } = massEstimate(massOf(sums.loads, bias));
   const likely = Number.isFinite(upper)
-    ? say.scalesLikely(weightWords(lower, units), weightWords(upper, units))
-    : say.scalesAtLeast(weightWords(lower, units));
+    ? say.scalesLikely(roughWeightWords(lower, units), roughWeightWords(upper, units))
+    : say.scalesAtLeast(roughWeightWords(lower, units));
   return `${likely} ${biasWords(bias)}`;
 }
 

@@ -6,7 +6,16 @@ import { MS_PER_HOUR } from "../../analysis/units.ts";
 import { answerWords as say } from "../../words/answers.ts";
 import { type Asking, same, type Words } from "./asking.ts";
 import { levelName } from "./best.ts";
-import { count, list, oddsWords, rateWords, sentence, timeWords, type Units } from "./words.ts";
+import {
+  count,
+  list,
+  oddsWords,
+  rateRange,
+  rateWords,
+  sentence,
+  timeWords,
+  type Units,
+} from "./words.ts";
 
 /** More than two names are not worth telling apart by ear. */
 const MOST_ALIKE = 2;
@@ -19,7 +28,7 @@ export function start({ session, past, units }: Asking): Words {
   const [leader] = depth.ranked;
   if (!leader || depth.verdict === "too-few")
     return same(say.tooFewEarlier(count(sessions, "session"), hoursWords(hours)));
-  const short = `${depthLine(advice, leader, units)}${whereFrom(advice)}`;
+  const short = depthLine(advice, leader, units);
   const sure = say.beatsAll(oddsWords(leader.chanceBest), depth.ranked.length).trim();
   return {
     short,
@@ -30,21 +39,23 @@ export function start({ session, past, units }: Asking): Words {
 
 const hoursWords = (hours: number): string => timeWords(hours * MS_PER_HOUR);
 
-function depthLine({ depth, hours, sessions }: Start, leader: SeasonContender, units: Units) {
+function depthLine(advice: Start, leader: SeasonContender, units: Units) {
+  const { depth, hours, sessions } = advice;
+  const where = whereFrom(advice);
   const name = (one: Contender) => levelName("depth", one.level, units);
   if (depth.verdict === "close") {
     const names = list(depth.ranked.slice(0, MOST_ALIKE).map(name));
-    return say.startUnclear(sentence(names), hoursWords(hours), count(sessions, "session"));
+    return say.startUnclear(names, hoursWords(hours), count(sessions, "session"), where);
   }
   const { fishPerHour, fish } = leader;
   const rate = fishPerHour.tells ? fishPerHour.value : fish / leader.hours;
-  const range = say.range(rateWords(fishPerHour.lower), rateWords(fishPerHour.upper));
   return say.startAt(
     name(leader),
     rateWords(rate),
-    range,
+    rateRange(fishPerHour),
     hoursWords(leader.hours),
     count(leader.sessions, "session"),
+    where,
   );
 }
 

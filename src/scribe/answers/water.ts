@@ -14,7 +14,6 @@ import {
   fishWords,
   oddsWords,
   rateWords,
-  sentence,
   timeWords,
   waitWords,
 } from "./words.ts";
@@ -34,7 +33,7 @@ export function biteTime({ session, now }: Asking): Words {
     ? say.range(waitWords(median.lower), upper)
     : say.orMore(waitWords(median.lower));
   const short = say.biteTime(waitWords(median.value), range);
-  return { short, full: `${short}${say.bitesOfDrops(...of)}`, sure: sentence(`${range}.`) };
+  return { short, full: `${short}${say.bitesOfDrops(...of)}`, sure: say.biteTimeSure(range) };
 }
 
 export function biteDepth({ session, now, units }: Asking): Words {
@@ -49,7 +48,7 @@ export function biteDepth({ session, now, units }: Asking): Words {
   const { bites, onTheDrop, drop } = inTheWater(depths);
   const all = count(bites, "bite");
   if (bites < FEWEST_EVENTS) return same(say.tooFewDeep(all));
-  if (!drop) return same(say.mostlySettled(all, onTheDrop));
+  if (!drop) return same(onTheDrop === 0 ? say.allSettled(all) : say.mostlySettled(all, onTheDrop));
   const [middle, lower, upper] = [drop.middleMm, drop.lower, drop.upper].map((mm) =>
     depthWords(Math.max(1, mm), units),
   ) as [string, string, string];

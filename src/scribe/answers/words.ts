@@ -1,7 +1,9 @@
 /** Quantities for the ear: rounded, in the angler's units, short enough for the wind. */
-import { GRAMS_PER_OUNCE } from "../../../grammar/quantity/units.ts";
+import { GRAMS_PER_OUNCE, GRAMS_PER_POUND } from "../../../grammar/quantity/units.ts";
 import { sayLength, sayNumber, sayWeight } from "../../../grammar/saying/quantities.ts";
+import type { Interval } from "../../analysis/estimate.ts";
 import { MS_PER_HOUR, MS_PER_MINUTE } from "../../analysis/units.ts";
+import { answerWords as say } from "../../words/answers.ts";
 import type { Settings } from "../settings.ts";
 
 export type Units = Pick<Settings, "weight" | "length">;
@@ -12,6 +14,15 @@ export function weightWords(grams: number, { weight }: Units): string {
   const ounces = Math.round(grams / GRAMS_PER_OUNCE);
   if (ounces < 16) return count(ounces, "ounce");
   return sayWeight(ounces * GRAMS_PER_OUNCE);
+}
+
+/** From here on an estimate is told in whole units: ounces would claim to know more. */
+const ROUGH_FROM_G = 4 * GRAMS_PER_POUND;
+
+/** A weight that is only reckoned, in whole pounds or half kilos from four pounds on. @param grams ≥ 0 */
+export function roughWeightWords(grams: number, units: Units): string {
+  const step = units.weight === "kg" ? 500 : GRAMS_PER_POUND;
+  return weightWords(grams < ROUGH_FROM_G ? grams : Math.round(grams / step) * step, units);
 }
 
 /** Whole centimetres, or quarters of an inch. @param mm > 0 */
@@ -33,7 +44,7 @@ export const depthWords = (mm: number, units: Units): string =>
 export function oddsWords(chance: number): string {
   if (chance >= 0.985) return "99 in 100";
   if (chance >= 0.935) return "19 in 20";
-  if (chance < 0.015) return "Less than 1 in 100";
+  if (chance < 0.015) return "less than 1 in 100";
   if (chance < 0.065) return "1 in 20";
   return `${Math.round(10 * chance)} in 10`;
 }
@@ -70,6 +81,12 @@ export const fishWords = (number: number): string => `${sayNumber(number)} fish`
 /** One decimal below ten, none above: more would be heard as more than is known. */
 export const rateWords = (perHour: number): string =>
   sayNumber(perHour < 10 ? Math.round(perHour * 10) / 10 : Math.round(perHour));
+
+/** Limits of a rate: alike in fineness, so that one is not heard as better known than the other. */
+export const rateRange = (limits: Interval): string => {
+  const words = limits.upper < 10 ? rateWords : (rate: number) => sayNumber(Math.round(rate));
+  return say.range(words(limits.lower), words(limits.upper));
+};
 
 /** "1 and 2", "1, 2 and 3". */
 export const list = (parts: readonly string[]): string =>
