@@ -15,8 +15,9 @@ export const passOnWords = {
     failed: "This browser could not draw the picture. Send the text or the link instead.",
   },
   card: {
-    as: (weight: string) => `${weight} as spoken`,
     fish: (count: number) => `${count} fish`,
+    asSpoken: (count: number, unweighed: number) =>
+      `${count} fish${unweighed > 0 ? `, ${unweighed} without a weight` : ""}; weight as spoken`,
     more: (lines: number) => `and ${lines} more`,
     by: "Pegscribe",
   },

@@ -2,7 +2,7 @@
 import { formatWeight } from "../../ui/format.ts";
 import { passOnWords } from "../../words/pass-on.ts";
 import { summaryTextWords } from "../../words/summary-text.ts";
-import { type Allowed, NOTHING_ALLOWED } from "../allowed.ts";
+import type { Allowed } from "../allowed.ts";
 import { allowedOf, type Summary } from "../summary.ts";
 import { headLines, inShort, type Styles, setUpLines } from "../summary-text.ts";
 import { wrap } from "./wrap.ts";
@@ -10,6 +10,11 @@ import { wrap } from "./wrap.ts";
 export const CARD_WIDTH = 1080;
 const MARGIN = 60;
 export const CHART_WIDTH = CARD_WIDTH - 2 * MARGIN;
+const TOP = 50;
+const GAP = 30;
+const FOOT = 110;
+/** From one line of a text to the next, in sizes of its letters. */
+const LEADING = 1.25;
 
 const words = passOnWords.card;
 
@@ -18,13 +23,16 @@ const INK = "#0b2627";
 const PAPER = "#fff8e7";
 const WATER = "#0b3b3c";
 
-/** A line's size, its height, and the letters of which that many fit beside each other. */
+/** A line's letters, how far below the one before it stands, and how heavy it is. */
 const SIZES = {
-  head: { size: 40, step: 54, most: 44 },
-  numeral: { size: 128, step: 136, most: 14 },
-  body: { size: 36, step: 48, most: 50 },
-  title: { size: 40, step: 64, most: 44 },
+  head: { size: 40, step: 54, weight: 800 },
+  numeral: { size: 128, step: 150, weight: 800 },
+  title: { size: 40, step: 72, weight: 800 },
+  body: { size: 36, step: 58, weight: 400 },
 } as const;
+
+/** The width of a text in pixels, in a font as CSS writes it. */
+export type TextWidth = (text: string, font: string) => number;
 
 interface Line {
   text: string;
@@ -40,17 +48,21 @@ const MOST_LETTERS = 400;
 interface CardProps {
   summary: Summary;
   styles: Styles;
-  allowed?: Allowed;
+  allowed: Allowed;
   /** How high the chart will be; it is put into the element of the class `card-chart`. */
   chartHeight: number;
+  textWidth: TextWidth;
 }
 
 /** Everything on it is shown as text: what was noted or named can't bring marks of its own. */
-export function Card({ summary, styles, allowed = NOTHING_ALLOWED, chartHeight }: CardProps) {
+export function Card({ summary, styles, allowed, chartHeight, textWidth }: CardProps) {
   const told = allowedOf(summary, allowed);
-  const above = lay([...head(told), ...numerals(told, styles), ...body(told, styles)], 130);
-  const below = lay(story(told, styles), above.end + chartHeight + 40);
-  const height = below.end + 80;
+  const above = lay([...head(told), ...numerals(told, styles), ...body(told, styles)], textWidth);
+  const below = lay(story(told, styles), textWidth);
+  const chartTop = TOP + above.height + GAP;
+  const belowTop = chartTop + chartHeight;
+  const height = belowTop + below.height + FOOT;
+  const lines = [...shifted(above.lines, TOP), ...shifted(below.lines, belowTop)];
   return (
     <svg
       xmlns="http://www.w3.org/2000/svg"
@@ -64,21 +76,15 @@ export function Card({ summary, styles, allowed = NOTHING_ALLOWED, chartHeight }
     >
       <rect width={CARD_WIDTH} height={height} fill={PAPER} />
       <rect width={CARD_WIDTH} height="24" fill={WATER} />
-      {[...above.lines, ...below.lines].map(({ text, y, as }) => (
-        <text
-          key={y}
-          x={MARGIN}
-          y={y}
-          font-size={SIZES[as].size}
-          font-weight={as === "body" ? 400 : 800}
-        >
+      {lines.map(({ text, y, as }) => (
+        <text key={y} x={MARGIN} y={y} font-size={SIZES[as].size} font-weight={SIZES[as].weight}>
           {text}
         </text>
       ))}
       <svg
         class="card-chart"
         x={MARGIN}
-        y={above.end}
+        y={chartTop}
         width={CHART_WIDTH}
         height={Math.max(1, chartHeight)}
       />
@@ -92,11 +98,10 @@ export function Card({ summary, styles, allowed = NOTHING_ALLOWED, chartHeight }
 const head = (told: Summary): Line[] => headLines(told).map((text) => ({ text, as: "head" }));
 
 function numerals({ count, spokenG, unweighed }: Summary, { weight }: Styles): Line[] {
-  const fish: Line = { text: words.fish(count), as: "numeral" };
-  if (unweighed === count) return [fish];
+  if (unweighed === count) return [{ text: words.fish(count), as: "numeral" }];
   return [
     { text: formatWeight(spokenG, weight), as: "numeral" },
-    { ...fish, as: "title" },
+    { text: words.asSpoken(count, unweighed), as: "title" },
   ];
 }
 
@@ -130,15 +135,23 @@ function drawable(text: string): string {
   return clean.length <= MOST_LETTERS ? clean : `${clean.slice(0, MOST_LETTERS)}…`;
 }
 
-function lay(lines: readonly Line[], from: number) {
-  let y = from;
+interface Laid extends Line {
+  y: number;
+}
+
+/** Lines wrapped and set below each other. */
+function lay(lines: readonly Line[], textWidth: TextWidth): { lines: Laid[]; height: number } {
+  let y = 0;
   const laid = lines.flatMap(({ text, as }) => {
-    const { step, most } = SIZES[as];
-    return wrap(drawable(text), most).map((part) => {
-      const line = { text: part, as, y };
-      y += step;
-      return line;
+    const { size, step, weight } = SIZES[as];
+    const width = (part: string) => textWidth(part, `${weight} ${size}px ${FONT}`);
+    return wrap(drawable(text), CHART_WIDTH, width).map((part, place): Laid => {
+      y += place === 0 ? step : size * LEADING;
+      return { text: part, as, y };
     });
   });
-  return { lines: laid, end: y };
+  return { lines: laid, height: y };
 }
+
+const shifted = (lines: readonly Laid[], by: number): Laid[] =>
+  lines.map((line) => ({ ...line, y: line.y + by }));
