@@ -56,21 +56,21 @@ describe("names put in their places", () => {
     states: 2,
     start: 0,
     final: 1,
-    arcs: [{ from: 0, to: 1, chance: 0.5, word: place }],
+    arcs: [{ from: 0, to: 1, chance: 0.01, word: place }],
   };
 
   it("leave nothing behind where there are none", () => {
     expect(withNames(fsg, {}).arcs).toEqual([]);
   });
 
-  it("stand in their place, with as many words as they have", () => {
+  it("stand in their place, with as many words as they have, and likelier than it", () => {
     const { states, arcs } = withNames(fsg, {
       [place]: [{ spoken: "wand" }, { spoken: "the old wand" }],
     });
     expect(states).toBe(4);
     expect(arcs).toEqual([
-      { from: 0, to: 1, chance: 0.5, word: "wand" },
-      { from: 0, to: 2, chance: 0.5, word: "the" },
+      { from: 0, to: 1, chance: 0.08, word: "wand" },
+      { from: 0, to: 2, chance: 0.08, word: "the" },
       { from: 2, to: 3, chance: 1, word: "old" },
       { from: 3, to: 1, chance: 1, word: "wand" },
     ]);
