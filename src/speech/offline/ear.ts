@@ -24,6 +24,8 @@ export interface Heard {
   /** Milliseconds of sound since the ear began. */
   fromMs: number;
   toMs: number;
+  /** What the decoders were given: samples from -1 to 1 at `DECODER_RATE_HZ`. */
+  sound: Float32Array;
 }
 
 /** The decoder bound to phrases, and the one it is held against. */
@@ -57,6 +59,8 @@ export class Ear {
   /** Frames since the ear began, and at which of them the utterance did. */
   #frames = 0;
   #beganAt = 0;
+  /** The sound of the utterance so far. */
+  #said: Float32Array[] = [];
 
   constructor(suppressor: Suppressor, decoders: Decoders, events: EarEvents) {
     this.#suppressor = suppressor;
@@ -122,12 +126,25 @@ export class Ear {
     const [fromMs, toMs] = [this.#beganAt * FRAME_MS, this.#frames * FRAME_MS];
     const { text, score } = this.#decoders.phrases.finish();
     const fit = (score - this.#decoders.loop.finish().score) / (this.#frames - this.#beganAt);
-    this.#events.onHeard({ text, fit, fromMs, toMs });
+    const sound = joined(this.#said);
+    this.#said = [];
+    this.#events.onHeard({ text, fit, fromMs, toMs, sound });
   }
 
   #feed(sound: Float32Array): void {
+    this.#said.push(sound);
     for (const decoder of Object.values(this.#decoders)) decoder.feed(sound);
   }
+}
+
+function joined(pieces: readonly Float32Array[]): Float32Array {
+  const whole = new Float32Array(pieces.reduce((sum, { length }) => sum + length, 0));
+  let at = 0;
+  for (const piece of pieces) {
+    whole.set(piece, at);
+    at += piece.length;
+  }
+  return whole;
 }
 
 function isSilent(sound: Float32Array): boolean {
