@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { SteadyClock } from "../../src/log/clock.ts";
-import type { EntryStatement, EventBody } from "../../src/log/event.ts";
+import type { EntryStatement, EventBody, LogEvent } from "../../src/log/event.ts";
 import { newId } from "../../src/log/identity.ts";
 import { MemoryStore } from "../../src/log/memory-store.ts";
 import { StoreTrouble } from "../../src/log/trouble.ts";
@@ -168,6 +168,48 @@ test("the list is there at once and whole after what was missing is made", async
   expect(season.progress.value).toBeUndefined();
   await season.look();
   expect(seen).toHaveLength(1);
+});
+
+test("while many digests are made the list grows, and what is asked meanwhile waits for them", async () => {
+  const days = Array.from({ length: 45 }, (_, n) =>
+    day(`day ${n}`, noon(0) + n * 24 * HOUR_MS, "Osier Lake", 1, 1),
+  );
+  const store = await storeWith(...days);
+  let read = 0;
+  const clerk = clerkOf({
+    session: (id) => {
+      read += 1;
+      return store.session(id);
+    },
+    digests: () => store.digests(),
+    keepDigest: (...kept) => store.keepDigest(...kept),
+  });
+  const { season } = seasonOf(store, clerk);
+  const lengths: number[] = [];
+  const stop = season.digests.subscribe((digests) => void lengths.push(digests?.length ?? 0));
+  const [sums] = await Promise.all([
+    season.sums("depth", {}),
+    season.look(),
+    season.start("Osier Lake"),
+  ]);
+  stop();
+  expect(sums.sessions).toBe(45);
+  expect(read).toBe(45);
+  expect(idsIn(season)).toHaveLength(45);
+  expect(season.digests.value?.[0]?.id).toBe("day 44");
+  await store.append(
+    days.map(([first]) => ({
+      ...(first as LogEvent),
+      id: newId(),
+      body: { kind: "heard" } as const,
+    })),
+  );
+  lengths.length = 0;
+  const again = season.digests.subscribe((digests) => void lengths.push(digests?.length ?? 0));
+  await season.look();
+  again();
+  expect(lengths.some((length) => length > 0 && length < 45)).toBe(true);
+  expect(lengths.at(-1)).toBe(45);
 });
 
 test("a session taken out is gone from the store, and comes back whole", async () => {

@@ -41,7 +41,7 @@ export function Next({ app, season, digests }: NextProps) {
       <button type="button" class={last ? "button" : "button button-main"} onClick={begin}>
         {words.begin}
       </button>
-      {last && (
+      {last && !season.progress.value && (
         <WhereToStart
           season={season}
           digests={digests}

@@ -57,9 +57,9 @@ function Opened({ app, season }: OpenedProps) {
           sessionsWords.making(progress.done, progress.of)}
       </p>
       <Next app={app} season={season} digests={digests} />
-      {season.digests.value?.length === 0 && <p>{sessionsWords.none}</p>}
+      {looked.is === "there" && digests.length === 0 && <p>{sessionsWords.none}</p>}
       {digests.length > 1 && <Find digests={digests} query={query} />}
-      {digests.some(({ past }) => past) && (
+      {!progress && digests.some(({ past }) => past) && (
         <SeasonSumsCard
           season={season}
           digests={digests}

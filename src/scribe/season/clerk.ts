@@ -23,8 +23,9 @@ export interface Clerk {
   ask<A extends Asked>(asked: A, onProgress?: OnProgress): Promise<Answers[A["what"]]>;
 }
 
-/** Does the work where it is asked. */
+/** Does the work where it is asked, one thing after the other: the first may make all digests. */
 export function clerkOf(store: DigestedStore): Clerk {
+  let last: Promise<unknown> = Promise.resolve();
   const answer = async (asked: Asked, onProgress?: OnProgress) => {
     const digests = await allDigests(store, onProgress);
     switch (asked.what) {
@@ -36,5 +37,10 @@ export function clerkOf(store: DigestedStore): Clerk {
         return startOver(digests, asked.water);
     }
   };
-  return { ask: answer as Clerk["ask"] };
+  const ask = (asked: Asked, onProgress?: OnProgress) => {
+    const next = last.then(() => answer(asked, onProgress));
+    last = next.catch(() => {});
+    return next;
+  };
+  return { ask: ask as Clerk["ask"] };
 }

@@ -25,6 +25,9 @@ export interface TakenOut {
   bringBack(): Promise<void>;
 }
 
+/** While many digests are made, the list grows by so many at a time. */
+const LISTED_EVERY = 20;
+
 export class Season {
   /** The newest first; undefined until they are read. */
   readonly digests: ReadonlySignal<readonly Digest[] | undefined>;
@@ -54,6 +57,7 @@ export class Season {
     try {
       await this.#options.clerk.ask({ what: "refresh" }, (progress) => {
         this.#progress.value = progress;
+        if (progress.done % LISTED_EVERY === LISTED_EVERY - 1) void this.#list().catch(() => {});
       });
       await this.#list();
     } finally {
