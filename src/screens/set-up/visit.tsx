@@ -1,61 +1,76 @@
 import { Choices } from "../../ui/choices.tsx";
 import { formatClock } from "../../ui/format.ts";
-import { NumberField, TextField } from "../../ui/text-field.tsx";
-import { depthUnit, weightUnit } from "../../ui/units.ts";
+import { TextField } from "../../ui/text-field.tsx";
+import { setUpWords } from "../../words/set-up.ts";
 import type { App } from "../app.ts";
 import { endAt } from "./end-time.ts";
+import { HeavyStepper, LengthStepper } from "./quantities.tsx";
+
+const { visit: words } = setUpWords;
 
 const METHODS = [
-  { value: undefined, name: "Not said" },
-  { value: "match", name: "Match" },
-  { value: "practice", name: "Practice" },
-  { value: "coaching", name: "Coaching" },
+  { value: undefined, name: words.kinds.none },
+  { value: "match", name: words.kinds.match },
+  { value: "practice", name: words.kinds.practice },
+  { value: "coaching", name: words.kinds.coaching },
 ] as const;
 
-/** Where, how and until when. */
+/** Half a day: a start that was set in the morning is not taken for tomorrow's. */
+const HALF_DAY_MS = 12 * 3_600_000;
+
+/** Where, how and from when until when. */
 export function Visit({ app }: { app: App }) {
   const { plan, startedAt } = app.session.value;
   const { weight, length } = app.settings.value;
-  const pounds = weightUnit(weight);
-  const metres = depthUnit(length);
+  const saveStart = (clock: string) =>
+    app.setPlan({ startsAt: endAt(clock, (startedAt ?? app.now.peek()) - HALF_DAY_MS) ?? null });
   const saveEnd = (clock: string) =>
     app.setPlan({ endsAt: endAt(clock, startedAt ?? app.now.peek()) ?? null });
   return (
     <section class="ticket">
-      <h2>The visit</h2>
+      <h2>{words.title}</h2>
       <TextField
-        label="Water"
+        label={words.water}
         value={plan.water ?? ""}
         onSave={(water) => app.setPlan({ water: water || null })}
       />
       <TextField
-        label="Peg"
+        label={words.peg}
         value={plan.peg ?? ""}
         onSave={(peg) => app.setPlan({ peg: peg || null })}
       />
       <Choices
-        label="Kind of session"
+        label={words.kind}
         options={METHODS}
         value={plan.method ?? undefined}
         onChange={(method) => app.setPlan({ method: method ?? null })}
       />
       <TextField
-        label="Ends at"
+        label={words.starts}
+        of="time"
+        value={plan.startsAt ? formatClock(plan.startsAt) : ""}
+        onSave={saveStart}
+      />
+      <TextField
+        label={words.ends}
         of="time"
         value={plan.endsAt ? formatClock(plan.endsAt) : ""}
         onSave={saveEnd}
       />
-      <NumberField
-        label="Target weight"
-        unit={pounds.name}
-        value={plan.targetG ? plan.targetG / pounds.size : undefined}
-        onSave={(value) => app.setPlan({ targetG: value ? value * pounds.size : null })}
+      <HeavyStepper
+        label={words.target}
+        value={plan.targetG}
+        style={weight}
+        onChange={(targetG) => app.setPlan({ targetG })}
+        onClear={() => app.setPlan({ targetG: null })}
       />
-      <NumberField
-        label="Depth of the water"
-        unit={metres.name}
-        value={plan.waterDepthMm ? plan.waterDepthMm / metres.size : undefined}
-        onSave={(value) => app.setPlan({ waterDepthMm: value ? value * metres.size : null })}
+      <LengthStepper
+        label={words.depth}
+        value={plan.waterDepthMm}
+        style={length}
+        onChange={(waterDepthMm) => app.setPlan({ waterDepthMm })}
+        onClear={() => app.setPlan({ waterDepthMm: null })}
+        isDeep
       />
     </section>
   );

@@ -6,6 +6,7 @@ import { HomeScreenCard } from "./home-screen.tsx";
 import { KeepingCard } from "./keeping.tsx";
 import { Layout } from "./layout.tsx";
 import { Talking } from "./talking.tsx";
+import { WarningsCard } from "./warnings.tsx";
 
 export function SettingsScreen({ app }: { app: App }) {
   return (
@@ -14,6 +15,7 @@ export function SettingsScreen({ app }: { app: App }) {
       <p>{settingsWords.about}</p>
       <div class="tickets">
         <Talking app={app} />
+        <WarningsCard app={app} />
         <Layout app={app} />
         <Checks />
         <KeepingCard app={app} />
