@@ -1,4 +1,4 @@
-import { counted } from "../ui/format.ts";
+import { noticeWords as words } from "../words/notices.ts";
 import type { App } from "./app.ts";
 
 /** What must be seen on whichever screen is open: storing that fails, a sample, a new version. */
@@ -16,18 +16,13 @@ function KeepingNotice({ app }: { app: App }) {
   const { unsaved, trouble, damaged } = app.keeping.value;
   if (!trouble && damaged === 0) return null;
   return (
-    <section class="notice notice-alarm" aria-label="Storing">
+    <section class="notice notice-alarm" aria-label={words.storing.label}>
       {trouble && (
         <p>
-          <strong>{counted(unsaved, "entry is", "entries are")} not stored.</strong> {trouble}
+          <strong>{words.storing.unsaved(unsaved)}</strong> {trouble}
         </p>
       )}
-      {damaged > 0 && (
-        <p>
-          {counted(damaged, "stored record")} could not be read and {damaged === 1 ? "was" : "were"}{" "}
-          set aside. The rest is whole; an export takes them along.
-        </p>
-      )}
+      {damaged > 0 && <p>{words.storing.damaged(damaged)}</p>}
     </section>
   );
 }
@@ -36,14 +31,12 @@ function SampleNotice({ app }: { app: App }) {
   const sample = app.sample.value;
   if (!sample) return null;
   return (
-    <section class="notice row row-apart" aria-label="Sample session">
+    <section class="notice row row-apart" aria-label={words.sample.label}>
       <p>
-        {sample.done < sample.of
-          ? `Sample session: phrase ${sample.done} of ${sample.of}`
-          : "That was the sample session."}
+        {sample.done < sample.of ? words.sample.playing(sample.done, sample.of) : words.sample.over}
       </p>
       <button type="button" class="button" onClick={() => app.stopSample()}>
-        Leave the sample
+        {words.sample.leave}
       </button>
     </section>
   );
@@ -54,10 +47,10 @@ function UpdateNotice({ app }: { app: App }) {
   const isBusy = state === "fishing" || state === "paused";
   if (!app.updateWaiting.value || isBusy) return null;
   return (
-    <section class="notice row row-apart" aria-label="New version">
-      <p>A new version is here.</p>
+    <section class="notice row row-apart" aria-label={words.update.label}>
+      <p>{words.update.isHere}</p>
       <button type="button" class="button" onClick={() => app.takeUpdate()}>
-        Take it now
+        {words.update.take}
       </button>
     </section>
   );

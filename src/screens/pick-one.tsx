@@ -1,5 +1,6 @@
 import { useId } from "preact/hooks";
 import type { Option } from "../ui/choices.tsx";
+import { controlWords } from "../words/controls.ts";
 
 interface PickOneProps {
   label: string;
@@ -19,7 +20,7 @@ export function PickOne({ label, options, onPick }: PickOneProps) {
     <div class="field">
       <label for={id}>{label}</label>
       <select id={id} class="input" onChange={(event) => pick(event.currentTarget)}>
-        <option value="">Choose</option>
+        <option value="">{controlWords.choose}</option>
         {options.map((option) => (
           <option key={option.value} value={option.value}>
             {option.name}

@@ -5,6 +5,7 @@ import type { Verdict } from "../log/event.ts";
 import type { Kept } from "../log/keeper.ts";
 import type { Session } from "../log/session.ts";
 import type { Answer } from "../speech/talkback.ts";
+import { replyWords as words } from "../words/replies.ts";
 import { answer } from "./answers/answer.ts";
 import type { Asking } from "./answers/asking.ts";
 import { total } from "./answers/standing.ts";
@@ -37,7 +38,7 @@ export function replyTo(written: Written): Answer | undefined {
     ),
   ];
   const isStored = kept === undefined || kept.isStored;
-  if (!isStored) parts.push(same(`Not stored yet. ${written.trouble ?? ""}`.trim()));
+  if (!isStored) parts.push(same(words.notStored(written.trouble ?? "")));
   if (parts.length === 0) return undefined;
   const outcome = outcomeOf(written);
   return {
@@ -69,7 +70,7 @@ function statedWords({ kept, verdict, doubts, before, asking }: Written) {
     if (body.kind === "entry" && body.beside === undefined)
       return [`${sentence(say(body.statement))}.`];
     if (body.kind === "amend" && body.at === undefined)
-      return [`Now ${nowSaid(session, body.target)}.`];
+      return [words.now(nowSaid(session, body.target))];
     if (body.kind === "withdraw") return [takenBack(before, session, body.targets)];
     return [];
   });
@@ -78,10 +79,10 @@ function statedWords({ kept, verdict, doubts, before, asking }: Written) {
   const caught = kept?.events.some(
     ({ body }) => body.kind === "entry" && body.statement.kind === "fish",
   );
-  const check = verdict === "check" ? [`To check: ${doubts.join(", ") || "heard faintly"}.`] : [];
+  const check = verdict === "check" ? [words.toCheckWhy(doubts.join(", ") || words.faintly)] : [];
   return [
     {
-      short: [short, ...(check.length > 0 ? ["To check."] : [])].join(" "),
+      short: [short, ...(check.length > 0 ? [words.toCheck] : [])].join(" "),
       full: [short, ...(caught ? [total(asking).full] : []), ...check].join(" "),
     },
   ];
@@ -91,18 +92,18 @@ function takenBack(before: Session, after: Session, targets: readonly string[]):
   const corrected = before.corrections
     .flatMap(({ id, body }) => (targets.includes(id) && body.kind === "amend" ? [body.target] : []))
     .find((target) => after.entries.some(({ id }) => id === target));
-  if (corrected !== undefined) return `Back to ${nowSaid(after, corrected)}.`;
+  if (corrected !== undefined) return words.backTo(nowSaid(after, corrected));
   const gone = after.withdrawn.filter(({ id }) => targets.includes(id));
-  if (gone.length === 0) return "Taken back.";
-  return `Taken back: ${gone.map((one) => say(one.statement)).join(", ")}.`;
+  if (gone.length === 0) return words.takenBack;
+  return words.takenBackWhat(gone.map((one) => say(one.statement)).join(", "));
 }
 
 const nowSaid = ({ entries }: Session, target: string): string => {
   const entry = entries.findLast(({ id }) => id === target);
-  return entry ? say(entry.statement) : "nothing";
+  return entry ? say(entry.statement) : words.nothing;
 };
 
 function nothingTo({ kind, of }: Writing["missed"][number]): string {
-  if (of !== "last") return `There is no fish ${of}.`;
-  return kind === "amend" ? "There is nothing to correct." : "There is nothing to take back.";
+  if (of !== "last") return words.noSuchFish(of);
+  return kind === "amend" ? words.nothingToCorrect : words.nothingToTakeBack;
 }

@@ -4,6 +4,7 @@ import type { Question } from "../../grammar/statement.ts";
 import type { PastSession } from "../analysis/seasons/past.ts";
 import type { Heard, Plan } from "../log/event.ts";
 import type { Answer } from "../speech/talkback.ts";
+import { replyWords } from "../words/replies.ts";
 import { reviewWords } from "../words/review.ts";
 import { judge } from "./judge.ts";
 import type { LastHeard, PossibleReading } from "./news.ts";
@@ -203,13 +204,13 @@ const SCRATCHED: Said & { doubts: readonly string[] } = {
   statements: [{ kind: "withdraw", of: "last" }],
   doubts: [],
   verdict: "log",
-  heard: { text: "scratch that", by: "touched" },
+  heard: { text: replyWords.scratched, by: "touched" },
 };
 
 const NOT_UNDERSTOOD: Answer = {
   outcome: "not-understood",
-  short: "Not understood.",
-  full: "Not understood.",
+  short: replyWords.notUnderstood,
+  full: replyWords.notUnderstood,
 };
 
 /** Answers to questions, corrections that missed and troubles are shown as well as spoken. */

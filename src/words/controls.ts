@@ -1,5 +1,6 @@
 /** Small controls. */
 export const controlWords = {
+  choose: "Choose",
   notSaid: "not said",
   down: (label: string, step: string) => `${label} down ${step}`,
   up: (label: string, step: string) => `${label} up ${step}`,

@@ -125,7 +125,7 @@ test("no element carries a style that the page's policy would refuse", async () 
   const { container } = render(<Shell app={app} />);
   for (const { id } of ROUTES) {
     await goTo(`#${id}`);
-    await screen.findByRole("heading", { level: 1 });
+    await screen.findAllByRole("heading", { level: 1 });
     expect(container.querySelectorAll("[style], style, script")).toHaveLength(0);
   }
 });

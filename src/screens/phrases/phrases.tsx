@@ -2,6 +2,7 @@
 import "./phrases.css";
 import { useMemo } from "preact/hooks";
 import { phrasePage } from "../../../grammar/phrase-page.ts";
+import { phrasesWords } from "../../words/phrases.ts";
 import type { App } from "../app.ts";
 
 export function Phrases({ app }: { app: App }) {
@@ -9,13 +10,9 @@ export function Phrases({ app }: { app: App }) {
   const { callWord } = app.settings.value;
   return (
     <>
-      <h1>What you can say</h1>
-      <p>
-        Say it in your own words, near to these. Several things may go in one breath: “fish, two
-        pounds, ten centimetres shallower, feeding”. Slips are put right by “scratch that” or “make
-        that three pounds”.
-      </p>
-      {callWord && <p>The call word is on: only what starts with “{callWord}” counts.</p>}
+      <h1>{phrasesWords.title}</h1>
+      <p>{phrasesWords.about}</p>
+      {callWord && <p>{phrasesWords.callWord(callWord)}</p>}
       <div class="tickets">
         {topics.map(({ title, phrases }) => (
           <section class="ticket" key={title}>
