@@ -35,6 +35,8 @@ export const passOnWords = {
     noQr: "Too long for a QR code. Leave out each fish, and it fits.",
     noQrAtAll: "Too long for a QR code. Leave out the notes, and it fits.",
     seen: "What it shows",
+    failed:
+      "No link could be made of this session. Send the text or the picture, or its log as a file.",
     subject: "A session on the bank",
   },
   print: {

@@ -1,5 +1,5 @@
 /** A busy day: for each fish a drop, a sign, feed, and now and then a loss or another set-up. */
-import type { EntryStatement } from "../../src/log/event.ts";
+import type { EntryStatement, LogEvent } from "../../src/log/event.ts";
 import type { Session } from "../../src/log/session.ts";
 import { sessionOf } from "../analysis/fixtures/session.ts";
 
@@ -40,4 +40,18 @@ export function longDay(fish: number, random: () => number): Session {
   const session = sessionOf(lines, { plan: { water: "Osier Lake", peg: "17" } });
   const endedAt = session.entries.at(-1)?.at ?? 0;
   return { ...session, state: "ended", endedAt };
+}
+
+/** The same day as a log file holds it. */
+export function logOf({ id, entries, plan }: Session): string {
+  const bodies: Pick<LogEvent, "at" | "body">[] = [
+    { at: entries[0]?.at ?? 0, body: { kind: "plan", plan } },
+    ...entries.map(({ at, statement }) => ({ at, body: { kind: "entry" as const, statement } })),
+  ];
+  const events = bodies.map((one, place): LogEvent => {
+    const seq = place + 1;
+    return { v: 1, id: `${id}-${seq}`, session: id, device: "d", seq, verdict: "log", ...one };
+  });
+  const head = { format: "pegscribe-log", version: 1, exportedAt: 0 };
+  return JSON.stringify({ ...head, events, damaged: [] });
 }

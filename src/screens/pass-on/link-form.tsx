@@ -21,6 +21,7 @@ interface Made {
 export function LinkForm({ passed }: { passed: Passed }) {
   const [eachFish, setEachFish] = useState(true);
   const made = useLink(passed, eachFish);
+  if (made === "failed") return <p class="warn">{words.failed}</p>;
   const tooLong = made !== undefined && made.url.length > LONGEST_LINK;
   const qr = made && qrCode(made.url);
   return (
@@ -60,19 +61,22 @@ function handOver(url: string, isFile: boolean, now: number): Promise<Sent> {
 }
 
 /** Undefined until the link for what is asked now is made. */
-function useLink({ session, now, allowed }: Passed, eachFish: boolean): Made | undefined {
-  const [made, setMade] = useState<Made>();
+function useLink(passed: Passed, eachFish: boolean): Made | "failed" | undefined {
+  const [made, setMade] = useState<Made | "failed">();
   useEffect(() => {
     let isLeft = false;
-    setMade(undefined);
-    makeCode(session, now, { allowed, form: eachFish ? "full" : "brief" }).then(async (code) => {
-      const shared = await readCode(code);
-      const url = `${location.origin}${location.pathname}#${code}`;
-      if (!isLeft) setMade({ url, shared });
-    });
+    const show = (made: Made | "failed" | undefined) => isLeft || setMade(made);
+    show(undefined);
+    make(passed, eachFish).then(show, () => show("failed"));
     return () => {
       isLeft = true;
     };
-  }, [session, now, allowed, eachFish]);
+  }, [passed, eachFish]);
   return made;
+}
+
+async function make({ session, now, allowed }: Passed, eachFish: boolean): Promise<Made> {
+  const code = await makeCode(session, now, { allowed, form: eachFish ? "full" : "brief" });
+  const url = `${location.origin}${location.pathname}#${code}`;
+  return { url, shared: await readCode(code) };
 }

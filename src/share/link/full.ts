@@ -11,8 +11,8 @@ import { fromColumns, type Kind, kindOf, letterOf, toColumns } from "./columns.t
 
 const MOST_ENTRIES = 20_000;
 const MS_PER_SECOND = 1000;
-/** No session lasts longer; what claims to would only make endless pictures. Seconds. */
-const LONGEST_S = 14 * 24 * 3600;
+/** Longer than any session is left open; what claims to last for ages makes no pictures. Seconds. */
+const LONGEST_S = 366 * 24 * 3600;
 
 /** Larger than anything that is fished for, small enough for any sum. */
 const LARGEST = 1e9;
@@ -70,7 +70,7 @@ export function toFull(session: Session, now: number, allowed: Allowed): Full {
   return {
     form: "full",
     from,
-    now: Math.max(last, Math.round(now / MS_PER_SECOND)) - from,
+    now: Math.min(LONGEST_S, Math.max(last, Math.round(now / MS_PER_SECOND)) - from),
     kinds: entries.map(letter).join(""),
     waits: times.map((time, place) => time - (times[place - 1] ?? from)),
     words,
