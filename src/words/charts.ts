@@ -12,9 +12,10 @@ export const chartWords = {
     title: (from: string, to: string, total: string) =>
       `Weight landed from ${from} to ${to}, rising to ${total} as spoken; what happened when stands beneath.`,
     rows: { fish: "Fish", loss: "Lost", sign: "Bites", feed: "Feed", change: "Changes" },
-    key: "The line is the weight as spoken. Striped is where the true weight lies, 95 times in 100.",
+    key: "The thick line is the weight as spoken. Striped is where the true weight lies, 95 times in 100.",
     keyWeighed:
-      "The line is the weight as spoken. Striped is where the true weight lies, by what the scales said.",
+      "The thick line is the weight as spoken. The thin one, or the stripes, is the true weight by what the scales said.",
+    weighed: (weight: string) => `By the scales ${weight}.`,
     likely: (lower: string, upper: string) => `In truth likely between ${lower} and ${upper}.`,
     turn: (clock: string) => `turn, ${clock}`,
     turned: (clock: string, before: string, after: string, chance: number) =>
@@ -96,7 +97,7 @@ export const chartWords = {
   },
   scales: {
     title: (nets: number) => `Spoken weight against the scales, ${plural(nets, "net", "nets")}.`,
-    spoken: "spoken",
+    spoken: "spoken, gaps filled in",
     scales: "scales",
     net: (number: number) => `Net ${number}`,
     beside: (spoken: string, scales: string) => `${spoken} → ${scales}`,

@@ -1,3 +1,4 @@
+import type { Interval } from "../../analysis/estimate.ts";
 import type { Session } from "../../log/session.ts";
 import type { Tick } from "../../ui/charts/axes.tsx";
 import { Climb } from "../../ui/charts/climb.tsx";
@@ -55,18 +56,15 @@ export function climbSentences(
   const last = band.at(-1);
   const isWeighed = nets.some(({ weighedG }) => weighedG !== undefined);
   return [
-    ...(last
-      ? [
-          isWeighed ? words.keyWeighed : words.key,
-          words.likely(
-            formatWeight(last.lower, styles.weight),
-            formatWeight(last.upper, styles.weight),
-          ),
-        ]
-      : []),
+    ...(last ? [isWeighed ? words.keyWeighed : words.key, reachSentence(last, styles)] : []),
     turnSentence(turn),
     ...(breaks.length > 0 ? [words.breaks(breaks.length)] : []),
   ];
+}
+
+function reachSentence({ lower, upper }: Interval, { weight }: Styles): string {
+  const [least, most] = [formatWeight(lower, weight), formatWeight(upper, weight)];
+  return lower === upper ? words.weighed(least) : words.likely(least, most);
 }
 
 function turnSentence(turn: SessionClimb["turn"]): string {

@@ -15,10 +15,13 @@ function roundSteps(top: number, least: number, about: number): number[] {
 
 const shown = (value: number): string => String(Number(value.toFixed(2)));
 
+/** A scale for less would name tenths of a unit. */
+const LEAST_WEIGHT = 4;
+
 /** @param top grams */
 export function weightTicks(top: number, style: WeightStyle, about = 4): Tick[] {
   const { size, name } = weightUnit(style);
-  return roundSteps(top / size, 1, about).map((value) => ({
+  return roundSteps(top / size, LEAST_WEIGHT, about).map((value) => ({
     at: value * size,
     name: `${shown(value)} ${name}`,
   }));

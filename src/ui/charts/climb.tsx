@@ -77,7 +77,11 @@ export function Climb(props: ClimbProps) {
       ))}
       <Levels ticks={levels} y={y} left={LEFT} right={RIGHT} />
       {lastReach && (
-        <path fill={`url(#${hatch})`} d={limits([...band, { ...lastReach, at: to }]) ?? ""} />
+        <path
+          {...MARKS.hatch}
+          fill={`url(#${hatch})`}
+          d={limits([...band, { ...lastReach, at: to }]) ?? ""}
+        />
       )}
       <path
         {...MARKS.line}
