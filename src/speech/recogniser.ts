@@ -19,6 +19,8 @@ export interface Utterance {
   startedAt: number;
   endedAt: number;
   by: RecogniserKind;
+  /** Its sound, where that was asked for and can be had: mu-law at 8 kHz. */
+  sound?: Uint8Array;
 }
 
 export type TroubleReason =

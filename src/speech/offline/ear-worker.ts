@@ -1,17 +1,20 @@
 /** The ear at work, away from the page. */
 import createModule from "soundswallower";
+import { type Accent, withAccent } from "./accents.ts";
 import { PhraseDecoder } from "./decoder.ts";
 import { type DecoderModule, MODEL_PARTS, type ModelFiles } from "./decoder-module.ts";
 import { type Decoders, Ear } from "./ear.ts";
 import { EarsFiles } from "./ears-files.ts";
 import { languageOf } from "./ears-language.ts";
-import { confidenceOf, USUAL_LIMITS } from "./fit.ts";
+import { confidenceOf } from "./fit.ts";
+import { fromMuLaw, toMuLaw } from "./mu-law.ts";
 import { withOwnWords } from "./own-words.ts";
 import { LOOP_DICTIONARY, phoneLoop } from "./phone-loop.ts";
-import type { Names } from "./places.ts";
 import { parseDictionary } from "./pronounce.ts";
 import { RateChanger } from "./rate-changer.ts";
+import { isTold, type Suit } from "./suit.ts";
 import { SOUND_RATE_HZ, Suppressor } from "./suppressor.ts";
+import { judge } from "./trial.ts";
 import type { FromWorker, Piece, ToWorker } from "./worker-messages.ts";
 
 type Message<Is extends ToWorker["is"]> = Extract<ToWorker, { is: Is }>;
@@ -21,11 +24,12 @@ const tell = (message: FromWorker) => postMessage(message);
 interface Parts {
   suppressor: Suppressor;
   decoders: Decoders;
-  /** A decoder that knows these words of the angler's own. */
-  knowing(own: Names): Promise<PhraseDecoder>;
+  /** A decoder that knows the angler's own words, and how he says words. */
+  knowing(own: Suit["own"], accent: Accent): Promise<PhraseDecoder>;
+  suit: Suit;
 }
 
-async function prepare({ base, own }: Message<"prepare">): Promise<Parts> {
+async function prepare({ base, suit }: Message<"prepare">): Promise<Parts> {
   const files = new EarsFiles(base);
   const text = async (file: "words.txt" | "dictionary.txt" | "grammar.fsg") =>
     new TextDecoder().decode(await files.read(file));
@@ -35,18 +39,19 @@ async function prepare({ base, own }: Message<"prepare">): Promise<Parts> {
   const module = (await createModule({ wasmBinary })) as DecoderModule;
   const words = parseDictionary(await text("words.txt"));
   const grammar = await text("grammar.fsg");
-  const knowing = async (names: Names) => {
-    const known = await withOwnWords(words, names, () => text("dictionary.txt"));
-    const { fsg, dictionary } = languageOf(grammar, known, names);
+  const knowing = async (own: Suit["own"], accent: Accent) => {
+    const known = await withOwnWords(words, own, () => text("dictionary.txt"));
+    const { fsg, dictionary } = languageOf(grammar, withAccent(known, accent), own);
     return new PhraseDecoder({ module, model, dictionary, fsg });
   };
   return {
     suppressor: await Suppressor.create(await files.read("suppressor.wasm")),
     decoders: {
-      phrases: await knowing(own),
+      phrases: await knowing(suit.own, suit.voice.accent),
       loop: new PhraseDecoder({ module, model, dictionary: LOOP_DICTIONARY, fsg: phoneLoop() }),
     },
     knowing,
+    suit,
   };
 }
 
@@ -59,15 +64,18 @@ class Hearing {
   #at = 0;
   #seconds = 0;
 
-  constructor({ suppressor, decoders }: Parts, rateHz: number) {
+  constructor(parts: Parts, rateHz: number) {
+    const { suppressor, decoders } = parts;
     this.#rates = rateHz === SOUND_RATE_HZ ? undefined : new RateChanger(rateHz, SOUND_RATE_HZ);
     this.#ear = new Ear(suppressor, decoders, {
       onInterim: (text) => tell({ is: "interim", text }),
-      onHeard: ({ text, fit, fromMs, toMs }) => {
-        if (text === "" || fit < USUAL_LIMITS.refuseBelow) return;
-        const confidence = confidenceOf(fit, USUAL_LIMITS);
+      onHeard: ({ text, fit, fromMs, toMs, sound }) => {
+        const { voice, withSound } = parts.suit;
+        if (!isTold(text, fit, voice.limits)) return;
+        const confidence = confidenceOf(fit, voice.limits);
         const [startedAt, endedAt] = [this.#timeOf(fromMs), this.#timeOf(toMs)];
-        tell({ is: "heard", text, confidence, startedAt, endedAt });
+        const kept = withSound ? { sound: toMuLaw(sound) } : {};
+        tell({ is: "heard", text, confidence, startedAt, endedAt, ...kept });
       },
     });
   }
@@ -100,13 +108,22 @@ function work(): void {
   const prepared = (): Promise<Parts> => parts ?? Promise.reject(new Error("nothing is prepared"));
 
   /** The words change between two utterances: the ear keeps its place in the sound. */
-  async function learn({ own }: Message<"learn">): Promise<Parts> {
+  async function learn({ suit }: Message<"learn">): Promise<Parts> {
     const known = await prepared();
-    const phrases = await known.knowing(own);
+    const phrases = await known.knowing(suit.own, suit.voice.accent);
     hearing?.end();
     known.decoders.phrases.delete();
     known.decoders.phrases = phrases;
+    known.suit = suit;
     return known;
+  }
+
+  async function hearAnew({ sounds, accent }: Message<"try">): Promise<void> {
+    const { knowing, suit, decoders } = await prepared();
+    const phrases = await knowing(suit.own, accent);
+    const tried = sounds.map((sound) => judge({ ...decoders, phrases }, fromMuLaw(sound)));
+    phrases.delete();
+    tell({ is: "tried", tried });
   }
 
   async function listen({ sound, rateHz }: Message<"listen">): Promise<void> {
@@ -133,6 +150,9 @@ function work(): void {
       case "learn":
         parts = learn(message);
         await parts;
+        break;
+      case "try":
+        await hearAnew(message);
         break;
       case "listen":
         await listen(message);

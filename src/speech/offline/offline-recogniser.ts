@@ -2,10 +2,12 @@
 
 import { Alarm, type Clock, systemClock } from "../clock.ts";
 import type { Recogniser, RecogniserEars, Trouble, TroubleReason } from "../recogniser.ts";
+import type { Accent } from "./accents.ts";
 import { EarsFiles } from "./ears-files.ts";
 import { type Microphone, type OpenMicrophone, openMicrophone } from "./microphone.ts";
 import type { Names } from "./places.ts";
-import type { FromWorker, ToWorker } from "./worker-messages.ts";
+import { type Suit, USUAL_VOICE, type VoiceChoice } from "./suit.ts";
+import type { FromWorker, ToWorker, Tried } from "./worker-messages.ts";
 
 /** The browser may be asking for leave to use the microphone. */
 export const OPEN_LIMIT_MS = 60_000;
@@ -47,7 +49,8 @@ export class OfflineRecogniser implements Recogniser {
   readonly #base: string;
   readonly #parts: OfflineParts;
   readonly #watch: Alarm;
-  #own: Names = {};
+  #suit: Suit = { own: {}, voice: USUAL_VOICE, withSound: false };
+  #trial: { done(tried: readonly Tried[]): void; fail(cause: Error): void } | undefined;
   #worker: EarWorker | undefined;
   #run: Run | undefined;
 
@@ -64,9 +67,26 @@ export class OfflineRecogniser implements Recogniser {
 
   /** The names the angler added, by place; also while it hears. */
   learn(own: Names): void {
-    if (JSON.stringify(own) === JSON.stringify(this.#own)) return;
-    this.#own = own;
-    this.#tell({ is: "learn", own });
+    this.#change({ own });
+  }
+
+  /** How the angler's voice is to be taken, and whether utterances bring their sound. */
+  suit(part: { voice?: VoiceChoice; withSound?: boolean }): void {
+    this.#change(part);
+  }
+
+  /**
+   * Hears kept utterances anew with another accent; not while it hears others. Fails where the ears'
+   * files are not kept, or the worker fails.
+   * @param sounds as utterances brought them
+   */
+  async try(sounds: readonly Uint8Array[], accent: Accent): Promise<readonly Tried[]> {
+    await this.prepare();
+    if (!this.#worker) throw new Error("the ears' files have not been fetched");
+    return new Promise((done, fail) => {
+      this.#trial = { done, fail };
+      this.#tell({ is: "try", sounds, accent });
+    });
   }
 
   /** Loads what hearing takes, so that a start later on is quick. */
@@ -128,7 +148,7 @@ export class OfflineRecogniser implements Recogniser {
     const worker = this.#parts.hire();
     worker.onmessage = ({ data }: MessageEvent<FromWorker>) => this.#follow(data);
     worker.onerror = ({ message }) => this.#dismiss(message || "the worker did not load");
-    const prepare: ToWorker = { is: "prepare", base: this.#base, own: this.#own };
+    const prepare: ToWorker = { is: "prepare", base: this.#base, suit: this.#suit };
     worker.postMessage(prepare, []);
     return worker;
   }
@@ -142,7 +162,15 @@ export class OfflineRecogniser implements Recogniser {
       worker.onerror = null;
       worker.terminate();
     }
+    this.#trial?.fail(new Error(detail));
     this.#fail({ reason: "stalled", detail });
+  }
+
+  #change(part: Partial<Suit>): void {
+    const suit = { ...this.#suit, ...part };
+    if (JSON.stringify(suit) === JSON.stringify(this.#suit)) return;
+    this.#suit = suit;
+    this.#tell({ is: "learn", suit });
   }
 
   #tell(message: ToWorker, handed: Transferable[] = []): void {
@@ -151,10 +179,14 @@ export class OfflineRecogniser implements Recogniser {
 
   #follow(message: FromWorker): void {
     if (message.is === "failed") this.#dismiss(message.detail);
+    else if (message.is === "tried") this.#trial?.done(message.tried);
     else if (this.#run) this.#serve(this.#run, message);
   }
 
-  #serve({ ears, isStopping }: Run, message: Exclude<FromWorker, { is: "failed" }>): void {
+  #serve(
+    { ears, isStopping }: Run,
+    message: Exclude<FromWorker, { is: "failed" | "tried" }>,
+  ): void {
     switch (message.is) {
       case "ready":
         if (isStopping) return;
@@ -168,9 +200,8 @@ export class OfflineRecogniser implements Recogniser {
         ears.onInterim(message.text);
         break;
       case "heard": {
-        const { text, confidence, startedAt, endedAt } = message;
-        const alternatives = [{ text, confidence }];
-        ears.onUtterance({ alternatives, startedAt, endedAt, by: "offline" });
+        const { is: _is, text, confidence, ...rest } = message;
+        ears.onUtterance({ ...rest, alternatives: [{ text, confidence }], by: "offline" });
         break;
       }
       case "finished":

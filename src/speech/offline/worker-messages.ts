@@ -1,10 +1,13 @@
 /** What the page and the ear's worker say to each other. Sound goes straight to the worker, by a port. */
-import type { Names } from "./places.ts";
+import type { Accent } from "./accents.ts";
+import type { Suit } from "./suit.ts";
 
 export type ToWorker =
-  | { is: "prepare"; base: string; own: Names }
-  /** The angler's own words are these now. */
-  | { is: "learn"; own: Names }
+  | { is: "prepare"; base: string; suit: Suit }
+  /** The angler's own words are these now, and this his voice. */
+  | { is: "learn"; suit: Suit }
+  /** Kept utterances, as "heard" brought them, are to be heard anew with another accent. */
+  | { is: "try"; sounds: readonly Uint8Array[]; accent: Accent }
   /** Pieces of sound follow on the port, at this rate. */
   | { is: "listen"; sound: MessagePort; rateHz: number }
   | { is: "finish" };
@@ -14,11 +17,30 @@ export type FromWorker =
   /** Sound arrives; told once a second. */
   | { is: "alive" }
   | { is: "interim"; text: string }
-  /** Milliseconds since the epoch. */
-  | { is: "heard"; text: string; confidence: number; startedAt: number; endedAt: number }
+  | Told
+  /** In the order of the sounds. */
+  | { is: "tried"; tried: readonly Tried[] }
   /** All that was said before "finish" has been delivered. */
   | { is: "finished" }
   | { is: "failed"; detail: string };
+
+/** One utterance. */
+export interface Told {
+  is: "heard";
+  text: string;
+  confidence: number;
+  /** Milliseconds since the epoch. */
+  startedAt: number;
+  endedAt: number;
+  /** Its sound, where that is asked for: mu-law at the decoder's rate. */
+  sound?: Uint8Array;
+}
+
+export interface Tried {
+  text: string;
+  /** See `fit.ts`. */
+  fit: number;
+}
 
 export interface Piece {
   /** Samples from -1 to 1. */

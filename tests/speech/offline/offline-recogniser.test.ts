@@ -89,14 +89,16 @@ describe("words of the angler's own", () => {
   it("go to a worker hired later", async () => {
     scene.recogniser.learn(own);
     await scene.listen();
-    expect(scene.worker.told[0]).toMatchObject({ is: "prepare", own });
+    expect(scene.worker.told[0]).toMatchObject({ is: "prepare", suit: { own } });
   });
 
   it("are learnt while it hears, and only when they change", async () => {
     await scene.listen();
     scene.recogniser.learn(own);
     scene.recogniser.learn(structuredClone(own));
-    expect(scene.worker.told.filter(({ is }) => is === "learn")).toEqual([{ is: "learn", own }]);
+    expect(scene.worker.told.filter(({ is }) => is === "learn")).toMatchObject([
+      { is: "learn", suit: { own } },
+    ]);
     expect(scene.ears.told).toEqual(["listening"]);
   });
 });
