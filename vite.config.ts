@@ -98,6 +98,7 @@ export default defineConfig({
         test: {
           name: "screens",
           environment: "happy-dom",
+          testTimeout: 60_000,
           include: ["tests/**/*.test.tsx"],
           // The testing library takes a test's page down by itself only where `afterEach` is global.
           globals: true,

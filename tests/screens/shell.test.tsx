@@ -1,9 +1,12 @@
-import { act, fireEvent, render, screen } from "@testing-library/preact";
+import { act, configure, fireEvent, render, screen } from "@testing-library/preact";
 import { afterEach, beforeEach, expect, test } from "vitest";
 import { phrasePage } from "../../grammar/phrase-page.ts";
 import { ROUTES } from "../../src/screens/routes.ts";
 import { Shell } from "../../src/screens/shell.tsx";
 import { fakeApp } from "./fake-app.ts";
+
+// A screen is fetched when it is opened, which a busy machine takes its time over.
+configure({ asyncUtilTimeout: 20_000 });
 
 beforeEach(() => {
   document.title = "Pegscribe";
@@ -123,7 +126,7 @@ test("no element carries a style that the page's policy would refuse", async () 
   ]);
   await app.setPlan({ netLimitG: 1000 });
   const { container } = render(<Shell app={app} />);
-  for (const { id } of ROUTES) {
+  for (const { id } of ROUTES.filter(({ place }) => place !== "link")) {
     await goTo(`#${id}`);
     await screen.findAllByRole("heading", { level: 1 });
     expect(container.querySelectorAll("[style], style, script")).toHaveLength(0);
