@@ -44,7 +44,8 @@ const offline = VitePWA({
   includeManifestIcons: false,
   manifest,
   workbox: {
-    globPatterns: ["index.html", "assets/*.{js,css,wasm}", "icon*.{svg,png}"],
+    // The list of the ears' files goes with the version of the app that reads it.
+    globPatterns: ["ears/files.json", "index.html", "assets/*.{js,css,wasm}", "icon*.{svg,png}"],
     // The decoder is handed its code; the copy that its script names is never asked for.
     globIgnores: ["assets/soundswallower*.wasm"],
     cleanupOutdatedCaches: true,

@@ -44,6 +44,7 @@ export class EarsCare {
 
   /** Learns how much there is to fetch; without a network it stays unknown. */
   async measure(): Promise<void> {
+    if (this.#state.value.is !== "absent") return;
     const bytes = await this.#options.files.size().catch(() => undefined);
     const state = this.#state.value;
     if (state.is === "absent" && bytes !== undefined) this.#state.value = { ...state, bytes };

@@ -6,24 +6,7 @@ import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } fr
 import { type AppServer, startAppServer } from "./app-server.ts";
 import { Bench } from "./bench.ts";
 import { launchChromium } from "./chromium.ts";
-import { microphoneArgs, saidInASession, spoken, writeWav } from "./recording.ts";
-
-/** Nothing that is answered by voice: while the phone speaks, its microphone is closed. */
-const SESSION = [
-  "start the session",
-  "rig two",
-  "depth half a metre",
-  "carp four pounds",
-  "make that five pounds",
-  "lost one at the net",
-  "f1 two pounds eight",
-  "new net",
-  "three small roach",
-  "skimmer ten ounces",
-  "scratch that",
-  "brass carp two pounds",
-  "all out",
-];
+import { microphoneArgs, SESSION, saidInASession, spoken, writeWav } from "./recording.ts";
 
 const folder = mkdtempSync(join(tmpdir(), "pegscribe-"));
 let browser: Browser;
@@ -162,4 +145,25 @@ describe("with ears of both kinds", () => {
     await page.getByRole("button", { name: "Get ready" }).waitFor();
     expect(await page.evaluate(() => caches.has("pegscribe-ears"))).toBe(false);
   });
+});
+
+test("of two open tabs the one that listens speaks the warnings, and both show them", async () => {
+  const server = await startAppServer();
+  const first = await Bench.open(browser, { url: server.url });
+  await first.go("Set-up");
+  await first.page.getByLabel("Most in one net").fill("10");
+  await first.page.keyboard.press("Tab");
+  await first.go("Live");
+  await first.listen();
+  const second = await Bench.open(browser, { url: server.url, context: first.context });
+  // A touch, without which a browser lets no tab speak.
+  await second.type("feeding");
+  await first.say("carp nine pounds eight");
+  const warning = "Net 1 is near its limit: 9 pounds 8 ounces of 10 pounds.";
+  expect(await first.spoken()).toBe(warning);
+  await second.page.locator(".live-nudge", { hasText: warning }).waitFor();
+  await second.type("what have I got");
+  expect(await second.spoken()).toBe("9 pounds 8 ounces from 1 fish.");
+  await first.close();
+  await server.close();
 });

@@ -13,7 +13,24 @@ import { readWav } from "../tools/wav.ts";
  */
 const FOLDER = "tests/browser/said-in-a-session";
 
-const LEAD_SECONDS = 1;
+/** What is said in it. Nothing that is answered by voice: while the phone speaks, its microphone is closed. */
+export const SESSION = [
+  "start the session",
+  "rig two",
+  "depth half a metre",
+  "carp four pounds",
+  "make that five pounds",
+  "lost one at the net",
+  "f1 two pounds eight",
+  "new net",
+  "three small roach",
+  "skimmer ten ounces",
+  "scratch that",
+  "brass carp two pounds",
+  "all out",
+];
+
+export const LEAD_SECONDS = 1;
 const QUIET_SECONDS = 0.8;
 /** A gust as strong as speech. */
 const GUST_SECONDS = 1;
@@ -24,12 +41,12 @@ export const saidInASession = (phrase: string): Float32Array => {
   return resample(samples, rateHz, SOUND_RATE_HZ);
 };
 
-/** One after the other at `SOUND_RATE_HZ`, gusts between them unless there is to be none. */
-export function spoken(phrases: readonly Float32Array[], hasWind = true, seed = 1): Float32Array {
+/** One after the other at `SOUND_RATE_HZ`, after a second of quiet, with a gust between each two. */
+export function spoken(phrases: readonly Float32Array[], seed = 1): Float32Array {
   const random = seededRandom(seed);
   const quiet = silence(QUIET_SECONDS);
-  const between = () => [quiet, hasWind ? gust(random) : quiet, quiet];
-  return joined([silence(LEAD_SECONDS), ...phrases.flatMap((phrase) => [phrase, ...between()])]);
+  const parts = phrases.flatMap((phrase) => [phrase, quiet, gust(random), quiet]);
+  return joined([silence(LEAD_SECONDS), ...parts]);
 }
 
 /** 16-bit PCM, one channel. */
@@ -59,7 +76,7 @@ export const microphoneArgs = (path: string): string[] => [
   `--use-file-for-fake-audio-capture=${path}%noloop`,
 ];
 
-const silence = (seconds: number) => new Float32Array(seconds * SOUND_RATE_HZ);
+export const silence = (seconds: number) => new Float32Array(seconds * SOUND_RATE_HZ);
 
 /** Wind that swells and dies down. */
 function gust(random: Random): Float32Array {
@@ -71,7 +88,7 @@ function gust(random: Random): Float32Array {
   );
 }
 
-function joined(parts: readonly Float32Array[]): Float32Array {
+export function joined(parts: readonly Float32Array[]): Float32Array {
   const whole = new Float32Array(parts.reduce((length, part) => length + part.length, 0));
   let at = 0;
   for (const part of parts) {

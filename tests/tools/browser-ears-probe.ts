@@ -1,0 +1,57 @@
+/** What a measuring script notes down inside the page, put there before the app. */
+
+export interface Probe {
+  /** Wall times in milliseconds since the epoch. */
+  firstSoundAt: number | undefined;
+  heard: { at: number; text: string }[];
+  /** What the screen shows as heard last, each time it changes. */
+  shown: { at: number; text: string }[];
+}
+
+declare global {
+  interface Window {
+    probe: Probe;
+  }
+}
+
+/** Samples of a block of the meter: it knows of a sound one block after it began, at most two. */
+export const METER_BLOCK = 1024;
+
+/**
+ * Self-contained, since it is sent to the page as text, and without named functions, for which the
+ * script's runner adds a helper of its own. @param level above which there is sound
+ */
+export function installProbe([block, level]: readonly [number, number]): void {
+  window.probe = { firstSoundAt: undefined, heard: [], shown: [] };
+  const { probe } = window;
+
+  const open = navigator.mediaDevices.getUserMedia.bind(navigator.mediaDevices);
+  navigator.mediaDevices.getUserMedia = async (wanted) => {
+    const stream = await open(wanted);
+    const context = new AudioContext({ sampleRate: 48_000 });
+    const meter = context.createScriptProcessor(block, 1, 1);
+    meter.onaudioprocess = ({ inputBuffer }) => {
+      if (inputBuffer.getChannelData(0).some((sample) => Math.abs(sample) > level)) {
+        probe.firstSoundAt ??= Date.now();
+        void context.close();
+      }
+    };
+    context.createMediaStreamSource(stream).connect(meter).connect(context.destination);
+    return stream;
+  };
+
+  window.Worker = class extends Worker {
+    constructor(address: string | URL, options?: WorkerOptions) {
+      super(address, options);
+      this.addEventListener("message", ({ data }) => {
+        if (data?.is === "heard") probe.heard.push({ at: Date.now(), text: data.text });
+      });
+    }
+  };
+
+  new MutationObserver(() => {
+    const words = document.querySelector("[aria-label='Last heard'] .last-heard")?.textContent;
+    const text = words?.replace(/[“”]/g, "") ?? "";
+    if (text && text !== probe.shown.at(-1)?.text) probe.shown.push({ at: Date.now(), text });
+  }).observe(document, { subtree: true, childList: true, characterData: true });
+}
