@@ -32,27 +32,27 @@ const press = (name: string) => fireEvent.click(screen.getByRole("button", { nam
 
 // Exact by the international yard and pound agreement of 1959.
 test("weights and lengths are stepped in the units that are set, and can be taken away", async () => {
-  press("Most in one net up 10 lb");
+  press("Net limit up 10 lb");
   await waitFor(() => expect(plan().netLimitG).toBeCloseTo(10 * 453.59237, 6));
-  press("Most in one net up 1 lb");
+  press("Net limit up 1 lb");
   await waitFor(() => expect(plan().netLimitG).toBeCloseTo(11 * 453.59237, 6));
-  press("Most line above the float up 10 cm");
+  press("Limit of line above the float up 10 cm");
   press("Depth of the water up ½ m");
   await waitFor(() => expect(plan().waterDepthMm).toBe(500));
   expect(plan().lashLimitMm).toBe(100);
   act(() => app.setSettings({ weight: "kg", length: "in" }));
   await screen.findByText("4.99 kg");
-  press("Most line above the float up 1 in");
+  press("Limit of line above the float up 1 in");
   await waitFor(() => expect(plan().lashLimitMm).toBeCloseTo(125.4, 6));
-  press("No most in one net");
+  press("No net limit");
   await waitFor(() => expect(plan().netLimitG).toBeUndefined());
 });
 
 test("no press takes a limit down to nothing", async () => {
-  press("Most in one net up 1 lb");
+  press("Net limit up 1 lb");
   await waitFor(() => expect(plan().netLimitG).toBeCloseTo(453.59237, 6));
-  press("Most in one net down 10 lb");
-  press("Nets allowed down 1");
+  press("Net limit down 10 lb");
+  press("Number of nets down 1");
   await waitFor(() => expect(plan().netsAllowed).toBe(1));
   expect(plan().netLimitG).toBeCloseTo(453.59237, 6);
 });
@@ -61,9 +61,9 @@ test("a bait's limit is added, stepped and taken away", async () => {
   enter("Add a limit for a bait", "pellet");
   await waitFor(() => expect(plan().baitLimitsG).toEqual({ pellet: 1000 }));
   act(() => app.setSettings({ weight: "kg" }));
-  press("Most pellet up ½ kg");
+  press("Limit of pellet up ½ kg");
   await waitFor(() => expect(plan().baitLimitsG).toEqual({ pellet: 1500 }));
-  press("No most pellet");
+  press("No limit of pellet");
   await waitFor(() => expect(plan().baitLimitsG).toBeUndefined());
 });
 
@@ -87,7 +87,7 @@ describe("a rig", () => {
   });
 
   test("has a depth, a float and shot, and says whether it floats", async () => {
-    press("Set at up 10 cm");
+    press("Depth up 10 cm");
     await waitFor(() => expect(rig()?.depthMm).toBe(100));
     enter("Float", "4x12");
     // What a 4x12 carries, from memory: common practice, no source.
@@ -102,6 +102,18 @@ describe("a rig", () => {
     press("No. 8 up 1");
     await screen.findByText("Rig 1. It sinks: take shot off, or take a bigger float.");
     expect(screen.getByText(/^0\.24 to 0\.26 g of shot/)).toBeTruthy();
+  });
+
+  test("loses nothing to fast thumbs", async () => {
+    enter("Float", "4x14");
+    await screen.findByText("Rig 1. It floats.");
+    enter("Add shot", "8");
+    await screen.findByRole("button", { name: "No. 8 up 1" });
+    press("No. 8 up 1");
+    await screen.findByText("2", { selector: "output" });
+    press("No. 8 up 1");
+    await waitFor(() => expect(rig()?.shots).toEqual([{ size: "8", count: 3 }]));
+    expect(rig()?.float?.label).toBe("4x14");
   });
 
   test("is named, and taken out again", async () => {

@@ -5,15 +5,16 @@ import { TextField } from "../../ui/text-field.tsx";
 import { setUpWords } from "../../words/set-up.ts";
 import type { App } from "../app.ts";
 import { PickOne } from "../pick-one.tsx";
+import { useDraft } from "./draft.ts";
 import { CountStepper, LengthStepper } from "./quantities.tsx";
 
 const { rigs: words } = setUpWords;
 
 /** Rigs as they were made up: how deep, which float, which shot, and whether it floats. */
 export function Rigs({ app }: { app: App }) {
-  const rigs = app.session.value.plan.rigs ?? [];
-  const save = (next: readonly PlanRig[]) =>
-    app.setPlan({ rigs: next.length > 0 ? [...next] : null });
+  const [rigs, save] = useDraft<readonly PlanRig[]>(app.session.value.plan.rigs ?? [], (next) =>
+    app.setPlan({ rigs: next.length > 0 ? [...next] : null }),
+  );
   const put = (at: number, rig: PlanRig) => save(rigs.with(at, rig));
   return (
     <section class="ticket">
