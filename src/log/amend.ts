@@ -15,7 +15,7 @@ const FIELDS: ReadonlyMap<Kind, ReadonlyMap<string, string>> = new Map(
 const fieldsOf = (kind: Kind): ReadonlyMap<string, string> => FIELDS.get(kind) ?? new Map();
 
 /** Said one way or the other: the new one takes the place of both. */
-const LENGTHS = [
+export const LENGTHS = [
   ["depthMm", "depthByMm"],
   ["distanceMm", "distanceByMm"],
   ["lashMm", "lashByMm"],

@@ -1,5 +1,6 @@
 /** One entry of several fish told apart, and two entries told as one. */
 import type { StatementOf } from "../../grammar/statement.ts";
+import { LENGTHS } from "./amend.ts";
 import { fishIn } from "./catch.ts";
 import { same } from "./correction.ts";
 import type { EntryStatement } from "./event.ts";
@@ -44,10 +45,21 @@ export function asOne(one: EntryStatement, other: EntryStatement): EntryStatemen
   const agree = Object.entries(first).every(
     ([name, value]) => name === "unit" || second[name] === undefined || same(value, second[name]),
   );
-  if (!agree) return undefined;
+  if (!agree || isValueAndStep(first, second) || isOtherCount(one, other)) return undefined;
   const unit = { ...(second.unit ?? {}), ...(first.unit ?? {}) };
   const fields = { ...second, ...first, ...(Object.keys(unit).length > 0 && { unit }) };
   return fields as unknown as EntryStatement;
+}
+
+/** A length that was set in the one and stepped in the other: one change cannot say both. */
+const isValueAndStep = (one: Fields, other: Fields): boolean =>
+  LENGTHS.some(([to, by]) => (to in one && by in other) || (by in one && to in other));
+
+/** "Three roach" and "roach" are not the same; "three roach" and "two ounces" may be. */
+function isOtherCount(one: EntryStatement, other: EntryStatement): boolean {
+  if (one.kind !== "fish" || other.kind !== "fish" || fishIn(one) === fishIn(other)) return false;
+  const single = one.count === undefined ? one : other;
+  return single.species !== undefined;
 }
 
 /**

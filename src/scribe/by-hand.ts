@@ -9,6 +9,13 @@ export function byHand(open: () => Notebook) {
   const write = async (notes: readonly Note[]) => {
     if (notes.length > 0) await open().write(notes);
   };
+  let turn: Promise<unknown> = Promise.resolve();
+  /** A second touch of undo means the step before, not the one that is just being taken back. */
+  const inTurn = (step: () => Promise<void>): Promise<void> => {
+    const done = turn.then(step);
+    turn = done.catch(() => {});
+    return done;
+  };
   const writeOne = (body: EventBody) => write([touch()(body)]);
 
   return {
@@ -41,16 +48,18 @@ export function byHand(open: () => Notebook) {
 
     setPlan: (plan: Plan) => writeOne({ kind: "plan", plan }),
 
-    async undo(): Promise<void> {
-      const session = open().session.value;
-      const last = session.corrections.at(-1);
-      if (last) await writeOne({ kind: "withdraw", targets: stepOf(last, session) });
-    },
+    undo: () =>
+      inTurn(async () => {
+        const session = open().session.value;
+        const last = session.corrections.at(-1);
+        if (last) await writeOne({ kind: "withdraw", targets: stepOf(last, session) });
+      }),
 
-    async redo(): Promise<void> {
-      const last = open().session.value.undone.at(-1);
-      if (last) await writeOne({ kind: "withdraw", targets: [last.id] });
-    },
+    redo: () =>
+      inTurn(async () => {
+        const last = open().session.value.undone.at(-1);
+        if (last) await writeOne({ kind: "withdraw", targets: [last.id] });
+      }),
   };
 }
 

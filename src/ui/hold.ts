@@ -13,7 +13,7 @@ const SLOW_REPEATS = 8;
 export function useHold(press: () => void) {
   const latest = useRef(press);
   latest.current = press;
-  const timer = useRef<ReturnType<typeof setTimeout>>();
+  const timer = useRef<ReturnType<typeof setTimeout>>(undefined);
   const wasHeld = useRef(false);
   const stop = () => clearTimeout(timer.current);
   const repeat = (times: number) => {

@@ -50,7 +50,7 @@ export const reviewWords = {
   voice: {
     label: "By voice or typed",
     aloud: "Read it out to me",
-    hint: "“That” is the entry shown above: “yes”, “make that ten ounces”, “scratch that”, or “fish seven was a tench”.",
+    hint: "“That” is the entry that is open, or else the one to look at: “yes”, “make that ten ounces”, “scratch that”. Others go by number: “fish seven was a tench”.",
   },
   /** Read out, one breath long. */
   asked: {
@@ -84,10 +84,9 @@ export const reviewWords = {
     more: "More fields",
     kind: "What it was",
     time: "Time",
-    beforeIt: (neighbour: string) => `Before ${neighbour}`,
-    afterIt: (neighbour: string) => `After ${neighbour}`,
+    beforeIt: (neighbour: string) => `Put before ${neighbour}`,
+    afterIt: (neighbour: string) => `Put after ${neighbour}`,
     notSaid: "Not said",
-    other: (label: string) => `Other ${label.toLowerCase()}`,
   },
   alters: {
     title: "What this alters",
@@ -129,7 +128,7 @@ export const reviewWords = {
     splitOff: "Split off",
     kept: "Kept as it was",
     device: (code: string) => `phone ${code}`,
-    gone: "nothing",
+    gone: "not said",
     yes: "yes",
   },
   add: {

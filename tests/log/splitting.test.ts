@@ -90,6 +90,10 @@ describe("two entries as one", () => {
     const skimmer = { kind: "fish", species: "skimmer" } as const;
     expect(asOne(skimmer, { kind: "fish", species: "roach" })).toBeUndefined();
     expect(asOne(skimmer, { kind: "loss", cause: "off" })).toBeUndefined();
+    expect(asOne({ ...skimmer, count: 3 }, skimmer)).toBeUndefined();
+    expect(asOne({ ...skimmer, count: 3 }, { kind: "fish", weightG: 60 })).toBeDefined();
+    const deeper = { kind: "change", depthByMm: 100 } as const;
+    expect(asOne({ kind: "change", depthMm: 500 }, deeper)).toBeUndefined();
   });
 
   test("together they are as many and weigh as much as before", () => {

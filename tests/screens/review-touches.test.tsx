@@ -105,10 +105,30 @@ const CASES: readonly Case[] = [
     wanted: expect.objectContaining({ species: "roach" }),
   },
   {
+    what: "a species that nobody caught yet",
+    by: async (thumb) => {
+      await thumb.touch(SKIMMER);
+      await thumb.touch("zander");
+      await thumb.touch("Save");
+    },
+    see: statementAt(5),
+    wanted: expect.objectContaining({ species: "zander" }),
+  },
+  {
+    what: "a bait",
+    by: async (thumb) => {
+      await thumb.touch(RIG);
+      await thumb.touch("worm");
+      await thumb.touch("Save");
+    },
+    see: ({ setUp }) => setUp.bait,
+    wanted: "worm",
+  },
+  {
     what: "a count",
     by: async (thumb) => {
       await thumb.touch(ROACH);
-      await thumb.touch("How many up 1");
+      await thumb.touch("Count up 1");
       await thumb.touch("Save");
     },
     see: statementAt(12),
@@ -151,7 +171,7 @@ const CASES: readonly Case[] = [
     what: "an entry belongs before the one before it",
     by: async (thumb) => {
       await thumb.touch(F1);
-      await thumb.touch(/^Before 09:05 Skimmer/);
+      await thumb.touch(/^Put before 09:05 Skimmer/);
       await thumb.touch("Save");
     },
     see: ({ entries }) =>

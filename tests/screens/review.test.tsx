@@ -120,14 +120,6 @@ test("three touches put a species right", async () => {
   expect(document.activeElement).toBe(screen.getByRole("button", { name: /Roach, 2 pounds/ }));
 });
 
-test("a species that is not in sight is in the list", async () => {
-  const app = await open(CARP);
-  touch(/Carp, 2 pounds/);
-  fireEvent.change(screen.getByLabelText("Other species"), { target: { value: "zander" } });
-  touch("Save");
-  await waitFor(() => expect(fish(app)[0]?.species).toBe("zander"));
-});
-
 test("nothing is written until it is saved", async () => {
   const app = await open(CARP);
   const before = app.session.value;
@@ -176,7 +168,7 @@ test.each([
     { depthByMm: -200 },
   ],
   ["net three", /^09:05 ?Net 3/, () => touch("Net down 1"), { number: 2 }],
-  ["water eleven degrees", /^09:05 ?Water/, () => touch("Water up 1°"), { waterC: 12 }],
+  ["water eleven degrees", /^09:05 ?Water/, () => touch("Water temperature up 1°"), { waterC: 12 }],
   [
     "taking a break",
     /^09:05 ?Taking/,

@@ -18,21 +18,15 @@ export class Thumb {
     vi.useFakeTimers({ toFake: ["setTimeout", "clearTimeout"] });
     await this.#down(element);
     // Longer than any wait between two steps; the screen is drawn anew after each.
-    for (let step = 0; step < steps; step += 1) await act(() => vi.advanceTimersToNextTimer());
+    for (let step = 0; step < steps; step += 1) await act(() => void vi.advanceTimersToNextTimer());
     vi.useRealTimers();
     await this.#up(element);
-  }
-
-  /** A list of the phone's own: one touch opens it, another picks from it. */
-  async pick(label: string, value: string): Promise<void> {
-    this.touches += 2;
-    await act(() => fireEvent.change(screen.getByLabelText(label), { target: { value } }));
   }
 
   async #down(element: HTMLElement): Promise<void> {
     if (element.matches(":disabled")) throw new Error(`${element.textContent} cannot be touched`);
     this.touches += 1;
-    await act(() => fireEvent.pointerDown(element));
+    await act(() => void fireEvent.pointerDown(element));
   }
 
   async #up(element: HTMLElement): Promise<void> {

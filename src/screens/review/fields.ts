@@ -46,23 +46,23 @@ const weightUnit = rare(
   field("weightUnit", {
     is: "unit",
     of: "weight",
-    options: options(["lb", "oz", "kg", "g"], units),
+    options: options(["lb", "oz", "kg", "g"] as const, units),
   }),
 );
 const lengthUnit = rare(
   field("lengthUnit", {
     is: "unit",
     of: "length",
-    options: options(["cm", "m", "in", "ft"], units),
+    options: options(["cm", "m", "in", "ft"] as const, units),
   }),
 );
 
 export const FIELDS: Readonly<Record<EntryStatement["kind"], readonly Field[]>> = {
   fish: [
-    species,
     field("weightG", { is: "weight" }),
     field("lengthMm", { is: "length" }),
     field("count", { is: "count" }),
+    species,
     rare(field("approx", { is: "tick" })),
     rare(field("foul", { is: "tick" })),
     weightUnit,
@@ -85,7 +85,7 @@ export const FIELDS: Readonly<Record<EntryStatement["kind"], readonly Field[]>> 
     rare(field("depthByMm", { is: "depth-by" })),
     field("distanceMm", { is: "distance" }),
     rare(field("distanceByMm", { is: "distance-by" })),
-    field("bait", { is: "name", of: "bait" }),
+    bait,
     baitNote,
     rare(field("hook", { is: "count" })),
     rare(field("lashMm", { is: "depth" })),

@@ -104,5 +104,5 @@ function heardHow(heard: Heard | undefined): string {
 
 function doneHow(what: string, heard: Heard | undefined): string {
   const by = !heard || heard.by === "touched" ? words.by.touched : words.by[heard.by](heard.text);
-  return `${what}, ${by}`;
+  return `${what}; ${by}`;
 }

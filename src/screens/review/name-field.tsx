@@ -4,7 +4,6 @@ import { Choices } from "../../ui/choices.tsx";
 import { reviewWords } from "../../words/review.ts";
 import type { App } from "../app.ts";
 import { baitNames, rigNames, speciesNames } from "../names.ts";
-import { PickOne } from "../pick-one.tsx";
 
 const { editor: words } = reviewWords;
 
@@ -18,29 +17,17 @@ interface NameFieldProps {
   onChange: (value: string | undefined) => void;
 }
 
-/** More than these make a long way to the field below; the rest is in a list. */
-const MOST_IN_SIGHT = 6;
-
-/** A species, bait or rig: those of the day in sight, all others in a list. */
+/** A species, bait or rig, all in sight: a list would be one touch more. Those of the day first. */
 export function NameField({ app, label, of, value, onChange }: NameFieldProps) {
   const names = namesOf(of, app.session.value);
-  const inSight = names.slice(0, MOST_IN_SIGHT);
-  if (value !== undefined && !inSight.includes(value)) inSight.push(value);
-  const options = [...inSight.map(optionOf), { value: undefined, name: words.notSaid }];
+  if (value !== undefined && !names.includes(value)) names.push(value);
   return (
-    <div class="stack">
-      <Choices<string | undefined>
-        label={label}
-        options={options}
-        value={value}
-        onChange={onChange}
-      />
-      <PickOne
-        label={words.other(label)}
-        options={names.filter((name) => !inSight.includes(name)).map(optionOf)}
-        onPick={onChange}
-      />
-    </div>
+    <Choices<string | undefined>
+      label={label}
+      options={[...names.map(optionOf), { value: undefined, name: words.notSaid }]}
+      value={value}
+      onChange={onChange}
+    />
   );
 }
 

@@ -5,6 +5,7 @@ import { adopted } from "../../scribe/hand-notes.ts";
 import { formatClock } from "../../ui/format.ts";
 import { reviewWords } from "../../words/review.ts";
 import type { App } from "../app.ts";
+import { Memo } from "./memo.tsx";
 import { NewEntry } from "./new-entry.tsx";
 import { sayShown } from "./words.ts";
 
@@ -49,6 +50,7 @@ function Line({ app, line }: { app: App; line: HeardLine }) {
       <p>
         {formatClock(at)} “{heard.text}”
       </p>
+      <Memo app={app} id={id} />
       <div class="row">
         {readings.map((statements) => (
           <button

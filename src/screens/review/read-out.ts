@@ -13,7 +13,7 @@ const { asked: words, entries } = reviewWords;
  * the place of one that is still being said.
  */
 export function useReadOut(app: App, isAloud: boolean, entry: Entry | undefined): void {
-  const before = useRef<string>();
+  const before = useRef<string>(undefined);
   useEffect(() => {
     const answered = before.current;
     before.current = isAloud ? entry?.id : undefined;

@@ -1,6 +1,6 @@
 /** Going through the session with dry hands: what was doubtful first. */
 import "./review.css";
-import { useEffect, useRef, useState } from "preact/hooks";
+import { useEffect, useLayoutEffect, useRef, useState } from "preact/hooks";
 import { reviewWords } from "../../words/review.ts";
 import type { App } from "../app.ts";
 import { AddEntry } from "./add-entry.tsx";
@@ -33,19 +33,17 @@ export function Review({ app }: { app: App }) {
     if (document.activeElement !== document.body) return;
     (entry ? question : top).current?.focus({ preventScroll: true });
   }, [session, entry]);
-  useEffect(() => {
+  // Before anything is painted, and so before anything can be said of it.
+  useLayoutEffect(() => {
     app.putRight.inQuestion.value = inQuestion;
-  }, [app, inQuestion]);
-  useEffect(
-    () => () => {
+    return () => {
       app.putRight.inQuestion.value = undefined;
-    },
-    [app],
-  );
+    };
+  }, [app, inQuestion]);
   useReadOut(app, isAloud, entry);
 
   return (
-    <>
+    <div class="review-page">
       <div class="review-head">
         <h1 ref={top} tabIndex={-1}>
           {reviewWords.title}
@@ -71,6 +69,6 @@ export function Review({ app }: { app: App }) {
           <TakenOut app={app} />
         </div>
       </div>
-    </>
+    </div>
   );
 }

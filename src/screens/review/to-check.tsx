@@ -6,6 +6,7 @@ import { formatClock } from "../../ui/format.ts";
 import { reviewWords } from "../../words/review.ts";
 import type { App } from "../app.ts";
 import { Editor } from "./editor.tsx";
+import { Memo } from "./memo.tsx";
 import { Neighbours } from "./neighbours.tsx";
 import { HeardWords, OtherReadings } from "./readings.tsx";
 import { sayShown } from "./words.ts";
@@ -20,7 +21,7 @@ interface ToCheckProps {
   /** Comes back to it when the others are done. */
   onLater: (entry: Entry) => void;
   /** What the keyboard goes on from. */
-  heading: RefObject<HTMLHeadingElement>;
+  heading: RefObject<HTMLHeadingElement | null>;
 }
 
 /** What was marked for a look, one at a time, with all that can be done about it. */
@@ -63,6 +64,7 @@ function Doubtful({ app, entry, onLater }: DoubtfulProps) {
         {formatClock(entry.at)} {said}
       </h3>
       <HeardWords heard={entry.heard} />
+      <Memo app={app} id={entry.id} />
       <Neighbours app={app} entry={entry} />
       <button
         type="button"

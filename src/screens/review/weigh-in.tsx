@@ -3,21 +3,33 @@ import { counted, formatWeight } from "../../ui/format.ts";
 import { WeightForm } from "../../ui/weight-form.tsx";
 import { reviewWords } from "../../words/review.ts";
 import type { App } from "../app.ts";
+import { biasAfter } from "../bias-after.ts";
+import { WhatScalesSay } from "../what-scales-say.tsx";
 
 const { weighIn: words } = reviewWords;
 
 /** What the scales said of each net. */
 export function WeighIn({ app }: { app: App }) {
+  const session = app.session.value;
   return (
     <section class="stack" aria-labelledby="weigh-in">
       <h2 id="weigh-in">{words.title}</h2>
       <ul class="cards">
-        {app.session.value.nets.map((net) => (
+        {session.nets.map((net) => (
           <li class="ticket" key={net.number}>
             <NetWeight app={app} net={net} />
           </li>
         ))}
       </ul>
+      {session.nets.some(({ weighedG }) => weighedG !== undefined) && (
+        <div class="ticket">
+          <WhatScalesSay
+            session={session}
+            bias={biasAfter(app.past.value, session)}
+            styles={app.settings.value}
+          />
+        </div>
+      )}
     </section>
   );
 }
