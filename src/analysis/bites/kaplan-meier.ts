@@ -54,16 +54,28 @@ function logLogLimits(survival: number, greenwood: number, half: number): Interv
   return { lower: survival ** (1 / reach), upper: survival ** reach };
 }
 
+/** Products of fractions miss one half by less than this. */
+const ROUNDING = 1e-9;
+
+/** When the curve comes down to one half; while it stays there, the middle of that time. */
+function middleOf(steps: readonly SurvivalStep[]): number | undefined {
+  const place = steps.findIndex(({ survival }) => survival <= 0.5 + ROUNDING);
+  const [step, next] = [steps[place], steps[place + 1]];
+  if (!step) return undefined;
+  const stays = step.survival >= 0.5 - ROUNDING && next;
+  return stays ? (step.time + next.time) / 2 : step.time;
+}
+
 /**
- * The median wait: when the curve first comes down to one half, its limits when theirs do; Infinity
- * where the upper one never does. Needs `FEWEST_EVENTS` events and half of the waits to have ended.
- * Source: Brookmeyer & Crowley 1982, Biometrics 38:29.
+ * The median wait: when the curve comes down to one half, its limits when theirs do; Infinity where
+ * the upper one never does. Needs `FEWEST_EVENTS` events and half of the waits to have ended.
+ * Sources: Brookmeyer & Crowley 1982, Biometrics 38:29; for a curve that rests at one half, R
+ * survival `quantile.survfit` (from memory).
  */
 export function medianWait(steps: readonly SurvivalStep[]): Estimate {
-  const firstAtHalf = (of: "survival" | "lower" | "upper") =>
-    steps.find((step) => step[of] <= 0.5)?.time;
+  const firstAtHalf = (of: "lower" | "upper") => steps.find((step) => step[of] <= 0.5)?.time;
   const events = steps.reduce((total, step) => total + step.events, 0);
-  const middle = firstAtHalf("survival");
+  const middle = middleOf(steps);
   return estimate(events >= FEWEST_EVENTS && middle !== undefined, middle ?? 0, {
     lower: firstAtHalf("lower") ?? steps.at(-1)?.time ?? 0,
     upper: firstAtHalf("upper") ?? Number.POSITIVE_INFINITY,

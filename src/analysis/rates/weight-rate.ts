@@ -20,7 +20,8 @@ export function weightRate(
   typical: Pick<Typical, "meanG" | "variance"> | undefined,
   level = LEVEL,
 ): Estimate {
-  if (exposure <= 0 || !typical) return { tells: false, lower: 0, upper: Number.POSITIVE_INFINITY };
+  if (exposure <= 0 || !typical || typical.meanG <= 0)
+    return { tells: false, lower: 0, upper: Number.POSITIVE_INFINITY };
   const moreG = typical.meanG + typical.variance / typical.meanG;
   const total = sum(weightsG);
   const tail = (1 - level) / 2;

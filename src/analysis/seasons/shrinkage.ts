@@ -37,9 +37,13 @@ export function commonPrior(groups: readonly Counted[]): RateBelief {
 export const shrunk = ({ count, exposure }: Counted, prior: RateBelief): RateBelief =>
   updated(prior, count, exposure);
 
-/** The shrunken rate with its limits; names a value from `FEWEST_EVENTS` events of the group's own. */
+/**
+ * The shrunken rate with its limits; names a value from `FEWEST_EVENTS` events of the group's own.
+ * Without exposure anywhere anything from 0 up is possible.
+ */
 export const shrunkRate = (group: Counted, prior: RateBelief, level = LEVEL): Estimate => {
   const belief = shrunk(group, prior);
+  if (belief.rate <= 0) return { tells: false, lower: 0, upper: Number.POSITIVE_INFINITY };
   const limits = gammaInterval(belief.shape, belief.rate, level);
   return estimate(group.count >= FEWEST_EVENTS, meanOf(belief), limits);
 };

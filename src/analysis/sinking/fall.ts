@@ -25,11 +25,11 @@ export const stokesSpeed = ({ diameter, density }: Sphere, water: Water): number
   (GRAVITY * diameter ** 2 * (density - water.density)) / (18 * water.viscosity);
 
 /**
- * Steady fall speed in m/s; a sphere no denser than the water does not fall and gives 0. Weight and
+ * Steady fall speed in m/s; a sphere no denser than the water, or of no size, does not fall and gives 0. Weight and
  * drag are balanced by halving the interval between rest and Stokes' speed, which is never passed.
  */
 export function fallSpeed(sphere: Sphere, water: Water): number {
-  if (sphere.density <= water.density) return 0;
+  if (sphere.density <= water.density || sphere.diameter <= 0) return 0;
   const { diameter, density } = sphere;
   const weight = (4 / 3) * GRAVITY * diameter * (density / water.density - 1);
   let [low, high] = [0, stokesSpeed(sphere, water)];
@@ -43,10 +43,11 @@ export function fallSpeed(sphere: Sphere, water: Water): number {
 }
 
 /**
- * The density in kg/m³ of a sphere that was seen to fall at `speed` m/s (> 0): what timing one pellet
- * says of them all, in water of any temperature.
+ * The density in kg/m³ of a sphere that was seen to fall at `speed` m/s: what timing one pellet says
+ * of them all, in water of any temperature. One that does not fall is as dense as the water.
  */
 export function densityFromFall(diameter: number, speed: number, water: Water): number {
+  if (speed <= 0 || diameter <= 0) return water.density;
   const reynolds = (water.density * speed * diameter) / water.viscosity;
   return water.density * (1 + (3 * drag(reynolds) * speed ** 2) / (4 * GRAVITY * diameter));
 }
