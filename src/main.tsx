@@ -139,6 +139,10 @@ function makeApp(): App {
     passOn,
     home,
     earsCare,
+    voice: {
+      memos: computed(() => attendant.value?.memos.ids.value ?? new Set()),
+      playMemo: async (id) => attendant.value?.playMemo(id),
+    },
     takeUpdate: () => version.take(),
   };
 }

@@ -14,6 +14,7 @@ import type { PassOn } from "./app/pass-on.ts";
 import type { Past } from "./app/past.ts";
 import type { PutRight } from "./app/put-right.ts";
 import type { Season } from "./app/season.ts";
+import type { VoiceCare } from "./app/voice.ts";
 
 export type { Hearing, Keeping, LastHeard, PossibleReading, Settings };
 
@@ -42,6 +43,7 @@ export interface App {
   home: Home;
   /** The ears inside the app, and getting ready for no signal. */
   earsCare: EarsCare;
+  voice: VoiceCare;
 
   startListening(): void;
   stopListening(): void;

@@ -1,9 +1,14 @@
 import { computed, effect, type ReadonlySignal, type Signal } from "@preact/signals";
 import type { PastSession } from "../analysis/seasons/past.ts";
+import { IdbMemos } from "../log/idb-memos.ts";
+import { DECODER_RATE_HZ } from "../speech/offline/decoder.ts";
+import { fromMuLaw } from "../speech/offline/mu-law.ts";
+import { playSound } from "../speech/play-sound.ts";
 import type { Utterance } from "../speech/recogniser.ts";
 import type { Desks } from "./desks.ts";
 import { Ears } from "./ears.ts";
 import type { EarsCare } from "./ears-care.ts";
+import { Memos } from "./memos.ts";
 import type { Hearing, LastHeard } from "./news.ts";
 import { PastShelf } from "./past-shelf.ts";
 import { ownWords, Scribe, type Spoken } from "./scribe.ts";
@@ -32,6 +37,7 @@ export class Attendant {
   readonly ears: Ears;
   /** What earlier sessions left; of the angler's own, so none while the sample is shown. */
   readonly past: ReadonlySignal<readonly PastSession[]>;
+  readonly memos: Memos;
   readonly #options: AttendantOptions;
   readonly #scribe: ReadonlySignal<Scribe>;
 
@@ -47,8 +53,11 @@ export class Attendant {
       level: settings.value.talkback,
       choice: computed(() => settings.value.ears),
       care: earsCare,
-      onUtterance: (utterance) => void this.hear(spoken(utterance)),
+      onUtterance: (utterance) => void this.#take(utterance),
     });
+    const { store, notebook } = desks.own;
+    this.memos = new Memos({ store: new IdbMemos(), notebook, log: store });
+    effect(() => this.ears.suit({ withSound: settings.value.memos }));
     this.#scribe = computed(() => {
       const { notebook, keeping, now } = desks.current.value;
       return new Scribe({
@@ -87,6 +96,14 @@ export class Attendant {
     return this.#show(this.#scribe.value.hear(spoken));
   }
 
+  /** Plays the kept sound of an entry or a line; to be called within a gesture. */
+  playMemo(id: string): Promise<void> {
+    return this.ears.holdFor(async () => {
+      const sound = await this.memos.sound(id);
+      if (sound) await playSound(fromMuLaw(sound), DECODER_RATE_HZ);
+    });
+  }
+
   /** To be called within a gesture: browsers let the first sound out only there. */
   type(text: string): Promise<void> {
     this.ears.unlock();
@@ -116,6 +133,15 @@ export class Attendant {
 
   readings(heard: { text: string; alternatives?: readonly string[] | undefined }) {
     return this.#scribe.value.readings(heard);
+  }
+
+  async #take(utterance: Utterance): Promise<void> {
+    const { desks, lastHeard } = this.#options;
+    const isOwn = desks.current.value === desks.own;
+    await this.hear(spoken(utterance));
+    const { sound } = utterance;
+    const last = lastHeard.value;
+    if (sound && isOwn && last) await this.memos.keep({ text: last.text, at: last.at, sound });
   }
 
   async #show(hearing: Promise<LastHeard>): Promise<void> {

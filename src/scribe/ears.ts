@@ -115,6 +115,21 @@ export class Ears {
     this.#offline.learn(namesByPlace(own));
   }
 
+  /** How the angler's voice is to be taken by the ears inside the app. */
+  suit(part: Parameters<OfflineRecogniser["suit"]>[0]): void {
+    this.#offline.suit(part);
+  }
+
+  /** Holds the ears while something else is to be heard. */
+  async holdFor(work: () => Promise<void>): Promise<void> {
+    this.#listener.hold();
+    try {
+      await work();
+    } finally {
+      this.#listener.release();
+    }
+  }
+
   /** True unless the listening, and with it the warnings, is another tab's. */
   maySpeakUp(): Promise<boolean> {
     return this.#lock.isOurs();

@@ -14,6 +14,8 @@ const settingsSchema = v.object({
   lights: v.optional(v.picklist(["system", "light", "dark"]), "system"),
   /** Which ears listen: the browser's, those inside the app, or whichever is better at the time. */
   ears: v.optional(v.picklist(["either", "web", "offline"]), "either"),
+  /** The sound of what is in doubt is kept with it. */
+  memos: v.optional(v.boolean(), false),
   warnings: v.optional(warningsSchema, ALL_WARNINGS),
 });
 
@@ -27,6 +29,7 @@ export const DEFAULT_SETTINGS: Settings = {
   hand: "right",
   lights: "system",
   ears: "either",
+  memos: false,
   warnings: ALL_WARNINGS,
 };
 

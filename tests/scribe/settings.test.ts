@@ -9,7 +9,7 @@ test("settings come back as they were kept", () => {
     callWord: "scribe",
     warnings: { nets: "off", rules: true, pace: false, float: false },
   } as const;
-  expect(readSettings(JSON.stringify(settings))).toEqual(settings);
+  expect(readSettings(JSON.stringify(settings))).toEqual({ ...DEFAULT_SETTINGS, ...settings });
 });
 
 test("settings kept before there were warnings to choose from have all of them", () => {

@@ -3,6 +3,7 @@ import { Choices } from "../../ui/choices.tsx";
 import { listeningWords as words } from "../../words/listening.ts";
 import type { EarsKept } from "../app/ears-care.ts";
 import type { App } from "../app.ts";
+import { MemoChoice } from "../review/memo-choice.tsx";
 
 type Choice = keyof typeof words.choices;
 
@@ -31,6 +32,7 @@ export function Listening({ app }: { app: App }) {
       {!hasWeb && !hasInside && <p>{words.none}</p>}
       <h3>{words.ready.title}</h3>
       <Ready app={app} state={state.value} />
+      {hasInside && <MemoChoice app={app} />}
     </section>
   );
 }
