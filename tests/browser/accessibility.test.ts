@@ -1,14 +1,10 @@
-import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
-import type { AxeResults } from "axe-core";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { ROUTES } from "../../src/screens/routes.ts";
 import { type AppServer, startAppServer } from "./app-server.ts";
+import { findings } from "./axe-findings.ts";
 import { Bench } from "./bench.ts";
 import { launchChromium } from "./chromium.ts";
-
-const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
 const SCREENS = ROUTES.filter(({ place }) => place !== "link");
 
@@ -24,14 +20,6 @@ afterAll(async () => {
   await browser?.close();
   await server?.close();
 });
-
-/** What axe finds on the page as it stands, one line each. */
-async function findings({ page }: Bench): Promise<string[]> {
-  // Evaluated, not added as a script: the page's policy lets no strange script in.
-  await page.evaluate(AXE);
-  const { violations } = await page.evaluate<AxeResults>("axe.run()");
-  return violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html}`));
-}
 
 describe.each(["light", "dark"] as const)("in %s colours axe finds nothing", (colorScheme) => {
   test("before a session", async () => {
@@ -53,7 +41,7 @@ describe.each(["light", "dark"] as const)("in %s colours axe finds nothing", (co
     for (const { name: screen } of SCREENS) {
       await bench.go(screen);
       if (screen === "Review") {
-        await bench.page.getByRole("button", { name: "Correct it" }).click();
+        await bench.page.getByRole("button", { name: /F1, 2 pounds/i }).click();
       }
       expect([screen, ...(await findings(bench))]).toEqual([screen]);
     }

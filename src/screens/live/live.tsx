@@ -10,7 +10,7 @@ import { Rate, SinceFish, Tally } from "./tally.tsx";
 import { Typing } from "./typing.tsx";
 
 export function Live({ app }: { app: App }) {
-  const { state } = app.session.value;
+  const { state, setUp } = app.session.value;
   const nudge = app.nudge.value;
   return (
     <>
@@ -22,6 +22,7 @@ export function Live({ app }: { app: App }) {
           <Last app={app} />
         </div>
         {state === "ready" ? <Before app={app} /> : <Standing app={app} />}
+        {state === "ready" && Object.keys(setUp).length > 0 && <InForce app={app} />}
         <Typing app={app} />
       </div>
     </>
