@@ -1,5 +1,6 @@
 /** How a change moves the set-up in force. */
 import type { StatementOf } from "../../grammar/statement.ts";
+import type { PlanRig } from "./event.ts";
 import type { SetUp } from "./session.ts";
 
 /** What belongs to a rig, so that it is as it was when the rig comes out again. */
@@ -13,9 +14,18 @@ export interface Tackle {
 
 export const NO_TACKLE: Tackle = { setUp: {}, rigs: new Map() };
 
-/** The tackle after a change; what is not known stays absent, whatever is added to it. */
-export function changeTackle(tackle: Tackle, change: StatementOf<"change">): Tackle {
+/**
+ * The tackle after a change; what is not known stays absent, whatever is added to it.
+ * @param planned the rigs as they were made up before fishing
+ */
+export function changeTackle(
+  tackle: Tackle,
+  change: StatementOf<"change">,
+  planned: readonly PlanRig[] = [],
+): Tackle {
   const setUp: SetUp = pickUp(tackle, change.rig);
+  const made = change.rig !== undefined && planned.find(({ name }) => name === change.rig);
+  if (made) put(setUp, "depthMm", setUp.depthMm ?? made.depthMm);
   put(setUp, "depthMm", change.depthMm ?? moved(setUp.depthMm, change.depthByMm));
   put(setUp, "distanceMm", change.distanceMm ?? moved(setUp.distanceMm, change.distanceByMm));
   put(setUp, "lashMm", change.lashMm ?? moved(setUp.lashMm, change.lashByMm));

@@ -50,7 +50,9 @@ export class Walk {
   #take(revision: TakenRevision): void {
     const { statement, at } = revision;
     this.#progress = advance(this.#progress, statement, at);
-    if (statement.kind === "change") this.#tackle = changeTackle(this.#tackle, statement);
+    if (statement.kind === "change") {
+      this.#tackle = changeTackle(this.#tackle, statement, this.#plan.rigs ?? []);
+    }
     if (statement.kind === "net") this.#openNet(statement.number ?? this.#net + 1);
     if (statement.kind === "remind") this.#remind(statement.everyMs, statement.about, at);
     const entry = toEntry(revision, this.#tackle.setUp, this.#net);

@@ -1,4 +1,4 @@
-import { expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import type { StatementOf } from "../../grammar/statement.ts";
 import { changeTackle, NO_TACKLE } from "../../src/log/set-up.ts";
 
@@ -90,5 +90,28 @@ test("another bait takes the note of the first away", () => {
   expect(after({ bait: "pellet" }, { baitNote: "red" })).toEqual({
     bait: "pellet",
     baitNote: "red",
+  });
+});
+
+describe("a rig whose depth was planned", () => {
+  const planned = [{ name: "2", depthMm: 600, shots: [] }];
+  const afterPlan = (...changes: Change[]) =>
+    changes.reduce(
+      (tackle, change) => changeTackle(tackle, { kind: "change", ...change }, planned),
+      NO_TACKLE,
+    ).setUp;
+
+  test("is that deep when it is first picked up, and steps from there", () => {
+    expect(afterPlan({ rig: "1", depthMm: 900 }, { rig: "2" }).depthMm).toBe(600);
+    expect(afterPlan({ rig: "2", depthByMm: -100 }).depthMm).toBe(500);
+  });
+
+  test("is as deep as was said since", () => {
+    expect(afterPlan({ rig: "2" }, { depthMm: 700 }, { rig: "1" }, { rig: "2" }).depthMm).toBe(700);
+    expect(afterPlan({ rig: "2", depthMm: 800 }).depthMm).toBe(800);
+  });
+
+  test("says nothing of another rig", () => {
+    expect(afterPlan({ rig: "1" })).toEqual({ rig: "1" });
   });
 });
