@@ -21,8 +21,8 @@ export function Live({ app }: { app: App }) {
           {nudge && <p class="notice live-nudge">{nudge}</p>}
           <Last app={app} />
         </div>
-        {state === "ready" ? <Before app={app} /> : <Standing app={app} />}
         {state === "ready" && Object.keys(setUp).length > 0 && <InForce app={app} />}
+        {state === "ready" ? <Before app={app} /> : <Standing app={app} />}
         <Typing app={app} />
       </div>
     </>
