@@ -4,6 +4,7 @@ import { defineConfig } from "vitest/config";
 import { earsFiles } from "./tests/tools/build/ears-files.ts";
 import { manifest } from "./tests/tools/build/manifest.ts";
 import { noEval } from "./tests/tools/build/no-eval.ts";
+import { notices } from "./tests/tools/build/notices.ts";
 
 /**
  * What a built page may do. It talks to nobody but the folder it came from; `wasm-unsafe-eval`
@@ -45,7 +46,13 @@ const offline = VitePWA({
   manifest,
   workbox: {
     // The list of the ears' files goes with the version of the app that reads it.
-    globPatterns: ["ears/files.json", "index.html", "assets/*.{js,css,wasm}", "icon*.{svg,png}"],
+    globPatterns: [
+      "ears/files.json",
+      "index.html",
+      "assets/*.{js,css,wasm}",
+      "icon*.{svg,png}",
+      "licences.txt",
+    ],
     // The decoder is handed its code; the copy that its script names is never asked for.
     globIgnores: ["assets/soundswallower*.wasm"],
     cleanupOutdatedCaches: true,
@@ -57,7 +64,7 @@ const offline = VitePWA({
 export default defineConfig({
   // Relative addresses, so that the built folder works wherever it is put.
   base: "./",
-  plugins: [contentSecurityPolicy, noEval, earsFiles, offline],
+  plugins: [contentSecurityPolicy, noEval, earsFiles, notices, offline],
   build: {
     target: "es2022",
     // Phones that read the rest of the style sheets; what is newer is written out for them.

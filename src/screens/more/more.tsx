@@ -1,6 +1,7 @@
 /** The screens that are not in the bar. */
 import "./more.css";
 import { appWords } from "../../words/app.ts";
+import { licencesWords } from "../../words/licences.ts";
 import { Mark } from "../marks.tsx";
 import { ROUTES, type Route } from "../routes.ts";
 
@@ -12,6 +13,14 @@ export function More() {
         {ROUTES.filter(({ place }) => place === "more").map((route) => (
           <Further key={route.id} route={route} />
         ))}
+        <li>
+          <a class="ticket further-way" href="./licences.txt">
+            <span>
+              <strong class="further-name">{licencesWords.name}</strong>
+              <span class="further-about">{licencesWords.about}</span>
+            </span>
+          </a>
+        </li>
       </ul>
     </>
   );

@@ -1,0 +1,4 @@
+export const licencesWords = {
+  name: "Licences",
+  about: "Whose work is in the app, and on what terms.",
+} as const;
