@@ -19,7 +19,7 @@ const quoted = (text: string): string =>
   /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
 
 /** So that spreadsheets take the text for what it is, UTF-8. */
-const BYTE_ORDER_MARK = "\uFEFF";
+export const BYTE_ORDER_MARK = "\uFEFF";
 
 /** A table with its headers, lines ended by CR LF. */
 export function toCsv(headers: readonly string[], rows: Iterable<readonly Cell[]>): string {

@@ -4,7 +4,7 @@ import * as v from "valibot";
 import { eventSchema, type LogEvent } from "../../log/event.ts";
 import { Refusal } from "../../log/refusal.ts";
 import { transferWords } from "../../words/transfer.ts";
-import { plainCell, toCsv } from "./cells.ts";
+import { BYTE_ORDER_MARK, plainCell, toCsv } from "./cells.ts";
 import { EVENT_HEADERS, EVENTS_MARK, EVENTS_VERSION, eventOf, eventRow } from "./event-columns.ts";
 import { FISH_MARK } from "./fish-csv.ts";
 
@@ -19,25 +19,27 @@ const NEEDED = ["event_id", "session_id", "device_id", "sequence", "time_utc", "
  * @throws Refusal
  */
 export function readEventsCsv(text: string): LogEvent[] {
-  const { data, meta, errors } = Papa.parse<Record<string, string>>(text, {
-    header: true,
+  const { data, errors } = Papa.parse<string[]>(text.replace(BYTE_ORDER_MARK, ""), {
     skipEmptyLines: "greedy",
     delimitersToGuess: [",", ";", "\t"],
-    transform: plainCell,
   });
-  const headers = meta.fields ?? [];
+  const [headers = [], ...rows] = data;
   if (headers[0] === FISH_MARK) throw new Refusal(transferWords.fishTable);
   const missing = [EVENTS_MARK, ...NEEDED].filter((header) => !headers.includes(header));
   if (missing.length > 0) throw new Refusal(transferWords.otherColumns(missing));
-  const torn = errors.find(({ type }) => type === "Quotes" || type === "FieldMismatch");
-  // Counted from 0, with the headers where quotes are open, without them where cells are missing.
-  if (torn) {
-    throw new Refusal(transferWords.tornRow((torn.row ?? 0) + (torn.type === "Quotes" ? 1 : 2)));
-  }
-  return data.map((row, place) => {
-    if (Number(row[EVENTS_MARK]) > EVENTS_VERSION) throw new Refusal(transferWords.newer);
-    const read = v.safeParse(eventSchema, eventOf(row), { abortEarly: true });
-    if (read.success) return read.output;
-    throw new Refusal(transferWords.badRow(place + 2, v.getDotPath(read.issues[0]) ?? ""));
-  });
+  const torn = errors.find(({ type }) => type === "Quotes")?.row;
+  if (torn !== undefined) throw new Refusal(transferWords.tornRow(torn + 1));
+  return rows.map((row, place) => eventIn(headers, row, place + 2));
+}
+
+/** @param line for the angler, the headers being the first */
+function eventIn(headers: readonly string[], row: readonly string[], line: number): LogEvent {
+  if (row.length !== headers.length) throw new Refusal(transferWords.tornRow(line));
+  const cells = Object.fromEntries(
+    headers.map((header, place) => [header, plainCell(row[place] ?? "")]),
+  );
+  if (Number(cells[EVENTS_MARK]) > EVENTS_VERSION) throw new Refusal(transferWords.newer);
+  const read = v.safeParse(eventSchema, eventOf(cells), { abortEarly: true });
+  if (read.success) return read.output;
+  throw new Refusal(transferWords.badRow(line, v.getDotPath(read.issues[0]) ?? ""));
 }
