@@ -1,6 +1,8 @@
 /** What a measuring script notes down inside the page, put there before the app. */
 
 export interface Probe {
+  /** How often a microphone was asked for. */
+  opened: number;
   /** Wall times in milliseconds since the epoch. */
   firstSoundAt: number | undefined;
   heard: { at: number; text: string }[];
@@ -22,11 +24,12 @@ export const METER_BLOCK = 1024;
  * script's runner adds a helper of its own. @param level above which there is sound
  */
 export function installProbe([block, level]: readonly [number, number]): void {
-  window.probe = { firstSoundAt: undefined, heard: [], shown: [] };
+  window.probe = { opened: 0, firstSoundAt: undefined, heard: [], shown: [] };
   const { probe } = window;
 
   const open = navigator.mediaDevices.getUserMedia.bind(navigator.mediaDevices);
   navigator.mediaDevices.getUserMedia = async (wanted) => {
+    probe.opened += 1;
     const stream = await open(wanted);
     const context = new AudioContext({ sampleRate: 48_000 });
     const meter = context.createScriptProcessor(block, 1, 1);

@@ -35,15 +35,20 @@ const QUIET_LEVEL = 0.01;
 /** A room, or a microphone's own noise: root mean square. */
 const HISS_LEVEL = 2e-3;
 const IDLE_SECONDS = 60;
+/**
+ * What is or may be answered aloud: for an answer the microphone is closed, and the browser then
+ * plays the recording from its beginning.
+ */
+const ANSWERED = /^(ask|note|session|talkback|nudge|no-nudge|withdraw|correct)/;
 
 interface Said {
   phrase: string;
   sound: Float32Array;
 }
 
-/** Plain phrases of every kind, in turn by each voice. What is answered aloud is left out. */
+/** Phrases' own examples, in turn by each voice. */
 function withFlite(count: number): Said[] {
-  const kinds = PHRASES.filter(({ id }) => !/^(ask|note|talkback|session|remind)/.test(id));
+  const kinds = PHRASES.filter(({ id }) => !ANSWERED.test(id));
   const phrases = kinds.flatMap(({ examples }) => Object.keys(examples));
   const random = seededRandom(1);
   return Array.from({ length: count }, (_, index) => {
@@ -113,7 +118,9 @@ const at = (share: number, values: readonly number[]): string => {
 const spread = (values: readonly number[]) =>
   `median ${at(0.5, values)} ms, p95 ${at(0.95, values)} ms (${values.length})`;
 
-function report(all: readonly Said[], { firstSoundAt = 0, heard, shown }: Probe): void {
+function report(all: readonly Said[], probe: Probe): void {
+  const { opened, firstSoundAt = 0, heard, shown } = probe;
+  if (opened > 1) console.log(`The microphone was opened ${opened} times: nothing below holds.`);
   const reader = createReader();
   const states = (text = "") => JSON.stringify(reader.read([text]).statements);
   const [onset] = bounds(all[0]?.sound ?? silence(0));
