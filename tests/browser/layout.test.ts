@@ -2,6 +2,7 @@
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { ROUTES } from "../../src/screens/routes.ts";
+import { ALL_WARNINGS } from "../../src/scribe/warnings.ts";
 import { type AppServer, startAppServer } from "./app-server.ts";
 import { Bench } from "./bench.ts";
 import { launchChromium } from "./chromium.ts";
@@ -27,11 +28,11 @@ afterAll(async () => {
 
 /** A phone in the middle of a session with something of every kind in it. */
 async function inSession(): Promise<Bench> {
-  const bench = await Bench.open(browser, { url: server.url });
+  // The pace of a day told in seconds would be called quiet, or on.
+  const warnings = { ...ALL_WARNINGS, pace: false };
+  const bench = await Bench.open(browser, { url: server.url, settings: { warnings } });
   await bench.go("Set-up");
   await bench.page.getByLabel("Water", { exact: true }).fill("Osier Lake");
-  await bench.page.keyboard.press("Tab");
-  await bench.page.getByLabel("Most in one net").fill("60");
   await bench.page.keyboard.press("Tab");
   await bench.go("Live");
   await bench.listen();

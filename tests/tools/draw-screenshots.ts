@@ -15,10 +15,12 @@ import { SCREENSHOTS, type Screenshot } from "./build/screenshots.ts";
 const PHRASES_HEARD = 60;
 const NARROW_PIXEL_RATIO = 2;
 
-async function take(browser: Browser, url: string, shot: Screenshot): Promise<void> {
-  const ratio = shot.form === "narrow" ? NARROW_PIXEL_RATIO : 1;
+/** Plays the sample day to its middle, and takes the pictures of one form. */
+async function take(browser: Browser, url: string, shots: readonly Screenshot[]): Promise<void> {
+  const [{ form, width, height }] = shots as [Screenshot];
+  const ratio = form === "narrow" ? NARROW_PIXEL_RATIO : 1;
   const page = await browser.newPage({
-    viewport: { width: shot.width / ratio, height: shot.height / ratio },
+    viewport: { width: width / ratio, height: height / ratio },
     deviceScaleFactor: ratio,
   });
   await page.addInitScript(() => localStorage.setItem("pegscribe.guide", "seen"));
@@ -27,12 +29,14 @@ async function take(browser: Browser, url: string, shot: Screenshot): Promise<vo
   await page.waitForFunction(
     (heard) => Number(/phrase (\d+) of/.exec(document.body.textContent ?? "")?.[1]) >= heard,
     PHRASES_HEARD,
-    { timeout: 120_000 },
+    { timeout: 300_000 },
   );
-  await page.evaluate((screen) => location.assign(`#${screen}`), shot.screen);
-  await page.locator("main h1").waitFor();
-  await page.waitForTimeout(500);
-  await page.screenshot({ path: join("public", shot.file) });
+  for (const { screen, file } of shots) {
+    await page.evaluate((id) => location.assign(`#${id}`), screen);
+    await page.locator("main h1").first().waitFor();
+    await page.waitForTimeout(1000);
+    await page.screenshot({ path: join("public", file) });
+  }
   await page.close();
 }
 
@@ -46,7 +50,14 @@ const server = await preview({
 });
 const browser = await launchChromium();
 try {
-  for (const shot of SCREENSHOTS) await take(browser, server.resolvedUrls?.local[0] ?? "", shot);
+  const url = server.resolvedUrls?.local[0] ?? "";
+  for (const form of ["narrow", "wide"]) {
+    await take(
+      browser,
+      url,
+      SCREENSHOTS.filter((shot) => shot.form === form),
+    );
+  }
 } finally {
   await browser.close();
   await server.close();
