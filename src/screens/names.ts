@@ -3,7 +3,8 @@ import { BAITS } from "../../grammar/vocabulary/baits.ts";
 import { SPECIES } from "../../grammar/vocabulary/species.ts";
 import type { Plan } from "../log/event.ts";
 
-const own = (words: Plan["ownBaits"]): string[] => (words ?? []).map(({ name }) => name);
+const own = (words: readonly { name: string }[] | null | undefined): string[] =>
+  (words ?? []).map(({ name }) => name);
 
 /** Ids of species, the angler's own first. */
 export const speciesNames = (plan: Plan): string[] => [
@@ -19,5 +20,5 @@ export const baitNames = (plan: Plan): string[] => [
 
 /** The angler's own rigs and those that were fished. */
 export const rigNames = (plan: Plan, fished: readonly string[]): string[] => [
-  ...new Set([...own(plan.ownRigs), ...fished, "1", "2", "3", "4"]),
+  ...new Set([...own(plan.ownRigs), ...own(plan.rigs), ...fished, "1", "2", "3", "4"]),
 ];

@@ -10,8 +10,9 @@ import { Ears } from "./ears.ts";
 import type { EarsCare } from "./ears-care.ts";
 import { Memos } from "./memos.ts";
 import type { Hearing, LastHeard } from "./news.ts";
+import { ownWords } from "./own-words.ts";
 import { PastShelf } from "./past-shelf.ts";
-import { ownWords, Scribe, type Spoken } from "./scribe.ts";
+import { Scribe, type Spoken } from "./scribe.ts";
 import type { Settings } from "./settings.ts";
 
 export interface AttendantOptions {

@@ -2,13 +2,14 @@ import { createReader, type Reader, type ReaderOptions } from "../../grammar/rea
 import { say } from "../../grammar/say.ts";
 import type { Question } from "../../grammar/statement.ts";
 import type { PastSession } from "../analysis/seasons/past.ts";
-import type { Heard, Plan } from "../log/event.ts";
+import type { Heard } from "../log/event.ts";
 import type { Answer } from "../speech/talkback.ts";
 import { replyWords } from "../words/replies.ts";
 import { reviewWords } from "../words/review.ts";
 import { judge } from "./judge.ts";
 import type { LastHeard, PossibleReading } from "./news.ts";
 import type { Notebook } from "./notebook.ts";
+import { ownWords } from "./own-words.ts";
 import { Reckoning } from "./reckoning.ts";
 import { replyTo } from "./replies.ts";
 import type { Settings } from "./settings.ts";
@@ -216,12 +217,6 @@ const NOT_UNDERSTOOD: Answer = {
 /** Answers to questions, corrections that missed and troubles are shown as well as spoken. */
 const isWorded = (reply: Answer | undefined): reply is Answer =>
   reply !== undefined && (reply.asked === true || reply.outcome === "warning");
-
-export const ownWords = ({ ownSpecies = [], ownBaits = [], ownRigs = [] }: Plan) => ({
-  species: ownSpecies,
-  baits: ownBaits,
-  rigs: ownRigs,
-});
 
 const understoodOf = ({ statements, settles }: Said): string[] =>
   settles === undefined

@@ -241,6 +241,18 @@ describe("a rig with more shot than its float carries", () => {
     expect(await warned([{ size: "6", count: 4 }])).toEqual([sinks, sinks]);
   });
 
+  test("is known by the name it was made up under", async () => {
+    const bank = new Bank();
+    await bank.plan({
+      rigs: [{ name: "dobber", depthMm: 600, float, shots: [{ size: "6", count: 4 }] }],
+    });
+    await bank.say("on the dobber rig");
+    expect(bank.session.setUp).toMatchObject({ rig: "dobber", depthMm: 600 });
+    expect(bank.reminded).toEqual([
+      "The dobber rig sinks: it has more shot than its float carries.",
+    ]);
+  });
+
   test("is not, where the makers' spread could go either way", async () => {
     expect(await warned([{ size: "8", count: 3 }])).toEqual([]);
   });
