@@ -42,7 +42,7 @@ export function sample(node: Node, grammar: Grammar, random: Random): string | u
       case "sequence":
         return all(node.items);
       case "choice":
-        return pick(node.items);
+        return pick(node.items, node.weights ?? node.items.map(() => 1));
       case "optional":
         return random() < SAID_CHANCE ? (walk(node.item) ?? []) : [];
       case "repeat": {
@@ -57,14 +57,23 @@ export function sample(node: Node, grammar: Grammar, random: Random): string | u
     return parts.every((part) => part !== undefined) ? parts.flat() : undefined;
   }
 
-  /** An alternative that can be spoken, each as likely. */
-  function pick(items: readonly Node[]): string[] | undefined {
-    const rest = [...items];
+  /** An alternative that can be spoken, as likely as it weighs. */
+  function pick(items: readonly Node[], weights: readonly number[]): string[] | undefined {
+    const rest = items.map((item, index) => ({ item, weight: weights[index] as number }));
     while (rest.length > 0) {
-      const [item] = rest.splice(Math.floor(random() * rest.length), 1);
-      const words = item && walk(item);
+      const [drawn] = rest.splice(draw(rest), 1);
+      const words = drawn && walk(drawn.item);
       if (words) return words;
     }
     return undefined;
+  }
+
+  function draw(rest: readonly { weight: number }[]): number {
+    let left = random() * rest.reduce((sum, { weight }) => sum + weight, 0);
+    const index = rest.findIndex(({ weight }) => {
+      left -= weight;
+      return left < 0;
+    });
+    return index < 0 ? rest.length - 1 : index;
   }
 }

@@ -1,13 +1,17 @@
 /**
  * The right-hand-side notation of JSGF (W3C note "JSpeech Grammar Format", 2000): words, `<rule>`,
- * `( … | … )`, `[optional]`, `*` and `+`. Weights and tags of that note are not used here.
+ * `( … | … )`, `[optional]`, `*`, `+` and weights (`/3/ usual | /1/ rare`). Its tags are not used here.
  */
 
 export type Node =
   | { type: "word"; word: string }
   | { type: "rule"; name: string }
   | { type: "sequence"; items: Node[] }
-  | { type: "choice"; items: Node[] }
+  | {
+      type: "choice";
+      items: Node[] /** How likely each is; absent where all are alike. */;
+      weights?: number[];
+    }
   | { type: "optional"; item: Node }
   | { type: "repeat"; item: Node; atLeast: 0 | 1 };
 
@@ -15,18 +19,33 @@ export class JsgfError extends Error {}
 
 const LEXEMES = /\s*(?:(<[^<>\s]+>|[()[\]|*+]|[^\s()[\]|*+<>;=]+)|(\S))/g;
 
+const WEIGHT = /^\/(\d+(?:\.\d+)?)\/$/;
+
 /** The tree of one right-hand side. Throws JsgfError with the place where it stops making sense. */
 export function parseRightHandSide(source: string): Node {
   const lexemes = lex(source);
   let at = 0;
 
   const choice = (): Node => {
+    const weights = [weight()];
     const items = [sequence()];
     while (lexemes[at] === "|") {
       at += 1;
+      weights.push(weight());
       items.push(sequence());
     }
-    return items.length === 1 ? (items[0] as Node) : { type: "choice", items };
+    if (items.length === 1) return items[0] as Node;
+    return weights.every((one) => one === 1)
+      ? { type: "choice", items }
+      : { type: "choice", items, weights };
+  };
+
+  /** An alternative without a weight counts once. */
+  const weight = (): number => {
+    const said = WEIGHT.exec(lexemes[at] ?? "")?.[1];
+    if (said === undefined) return 1;
+    at += 1;
+    return Number(said);
   };
 
   const sequence = (): Node => {
@@ -84,13 +103,18 @@ export function printRightHandSide(node: Node): string {
     case "sequence":
       return node.items.map(bracketed).join(" ");
     case "choice":
-      return node.items.map(printRightHandSide).join(" | ");
+      return node.items
+        .map((item, index) => weightOf(node, index) + printRightHandSide(item))
+        .join(" | ");
     case "optional":
       return `[${printRightHandSide(node.item)}]`;
     case "repeat":
       return `${bracketed(node.item)}${node.atLeast === 0 ? "*" : "+"}`;
   }
 }
+
+const weightOf = ({ weights }: Node & { type: "choice" }, index: number): string =>
+  weights ? `/${weights[index]}/ ` : "";
 
 const bracketed = (node: Node): string =>
   node.type === "choice" || node.type === "sequence"

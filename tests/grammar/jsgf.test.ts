@@ -15,12 +15,15 @@ import { createReader } from "../../grammar/read.ts";
 const grammar = wholeGrammar();
 
 describe("the notation", () => {
-  it.each(["a b", "a | b c", "[a] (b | <c>)+ d*", "a [b [c | d]] <e>"])(
-    "%s is printed as read",
-    (source) => {
-      expect(printRightHandSide(parseRightHandSide(source))).toBe(source);
-    },
-  );
+  it.each([
+    "a b",
+    "a | b c",
+    "[a] (b | <c>)+ d*",
+    "a [b [c | d]] <e>",
+    "/3/ a | /0.5/ b c | /1/ d",
+  ])("%s is printed as read", (source) => {
+    expect(printRightHandSide(parseRightHandSide(source))).toBe(source);
+  });
 
   it.each(["", "(a", "a )", "a | ", "[a", "* a", "a; b", "<a"])("%s is refused", (source) => {
     expect(() => parseRightHandSide(source)).toThrow(JsgfError);
@@ -51,6 +54,14 @@ describe("the whole grammar", () => {
 });
 
 describe("sampled sentences", () => {
+  it("are drawn as often as their weights say", () => {
+    const root = parseRightHandSide("/3/ a | b");
+    const random = seededRandom(1);
+    const drawn = Array.from({ length: 1000 }, () => sample(root, grammar, random));
+    const share = drawn.filter((word) => word === "a").length / 1000;
+    expect(Math.abs(share - 0.75)).toBeLessThan(0.04);
+  });
+
   it("are the same for the same seed and differ with another", () => {
     const root = grammar.rules.get("utterance") as Node;
     const draw = (seed: number) => {

@@ -3,13 +3,6 @@ import type { Pronounced } from "./decoder.ts";
 import { parseFsg, printFsg } from "./fsg.ts";
 import { type Names, withNames } from "./places.ts";
 import { type Dictionary, pronounce } from "./pronounce.ts";
-import { withMore } from "./sequence.ts";
-
-/**
- * Of going on to another statement in the same breath. Anything more lets talk through as rows of
- * short phrases.
- */
-const MORE_CHANCE = 1e-12;
 
 export interface Language {
   fsg: string;
@@ -20,7 +13,7 @@ export interface Language {
 
 /** @param fsg the grammar as built, with places for own words */
 export function languageOf(fsg: string, dictionary: Dictionary, own: Names = {}): Language {
-  const bound = withMore(withNames(parseFsg(fsg), own), MORE_CHANCE);
+  const bound = withNames(parseFsg(fsg), own);
   const words = [...new Set(bound.arcs.flatMap(({ word }) => word ?? []))];
   const ways = words.map((word) => [word, pronounce(word, dictionary)] as const);
   const unspeakable = ways.filter(([, ways]) => ways.length === 0).map(([word]) => word);

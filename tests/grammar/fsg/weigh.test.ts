@@ -1,6 +1,8 @@
 import { describe, expect, it } from "vitest";
 import type { Dfa } from "../../../grammar/fsg/automaton.ts";
+import type { Fsg } from "../../../grammar/fsg/fsg.ts";
 import { namesByPlace, PLACEHOLDERS } from "../../../grammar/fsg/own-words.ts";
+import { withMore } from "../../../grammar/fsg/sequence.ts";
 import { weigh } from "../../../grammar/fsg/weigh.ts";
 
 /** "a b" or "a". */
@@ -47,5 +49,21 @@ describe("own words", () => {
       { spoken: "wand", soundsLike: "wonder" },
       { spoken: "the old wand" },
     ]);
+  });
+});
+
+describe("several statements in a breath", () => {
+  it("follow each other with a pause, or joined by a word", () => {
+    const one: Fsg = {
+      states: 2,
+      start: 0,
+      final: 1,
+      arcs: [{ from: 0, to: 1, chance: 1, word: "a" }],
+    };
+    const back = withMore(one, 0.1).arcs.filter(({ from, to }) => from === 1 && to === 0);
+    expect(back.map(({ word }) => word)).toEqual([undefined, "and", "then"]);
+    const [pause, ...joined] = back.map(({ chance }) => chance);
+    expect(pause).toBe(0.1);
+    for (const chance of joined) expect(chance).toBeLessThan(0.1);
   });
 });

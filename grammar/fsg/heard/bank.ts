@@ -1,0 +1,32 @@
+/** How signs, drops, feed, nets and the weather are heard. */
+export const HEARD_BANK: Readonly<Record<string, string>> = {
+  bite: "/6/ [/2/ a | another | /2/ got a | /2/ had a | good | little | nice | got another | had another | first | proper | that's a | there's a] bite | bites | bite (now | there) | /2/ [the] (/3/ float's | float) (gone under | buried | gone | away | under) | it's gone under | fish on | hooked one",
+  missed:
+    "/8/ missed (/3/ it | /4/ one | that | /2/ that one | him | /2/ another | a bite | /2/ the bite | that bite | another one | another bite) | /2/ missed | missed bite | bite missed | /2/ struck and missed [it] | struck at nothing | i've missed (it | one)",
+  knock:
+    "/6/ [/2/ a | another | /2/ little | small | tiny | /2/ a little | another little | just a | got a | had a | had a little | got a little] (/4/ knock | tap | twitch | nibble) | [little] (knocks | taps) | knock on the float | [the] (float's | float) (dipped | knocked | twitched | bobbed)",
+  liner:
+    "/4/ [a | another | just a | got a | had a | that was a | that's a] (/3/ liner | line bite) | fish brushed the line",
+  drop: "/5/ [the] (/4/ rig's | line's) (/4/ in | going in | back in | in again | out | in the water) | [the] rig (/2/ in | is in | going in | back in | in the water) | /4/ (/2/ i'm | we're | right) going (/3/ in | back in | in again) | /4/ going (/3/ in | /2/ back in | in again) | /2/ (shipping | shipped) (/2/ out | back out) | /2/ back in [again] | in again | [new | next | another] drop | (laid | lowered | dropped | laying | lowering | putting) the rig in | (dropping | dropped) in | i'm (in | back in)",
+  "fed-by":
+    "/4/ (/3/ potted | potting | /2/ cupped | cupping) in [/2/ <amount> [/3/ of] | /2/ some] <bait> | /3/ (/3/ potted | potting | cupped) in [/2/ <amount> | twice | three times | again] | (potted | potting) [some | some more | <amount> of] <bait> [in | twice] | /2/ (catapulted | catapulting | pinged | pinging) [/2/ some | in some] <bait> [in | twice | three times] | catapulting | catapulted (it | some) in | (potting | potted | catapulted) [some] feed in | /2/ (threw in | thrown in | threw) [/2/ some] <bait> [by hand | in by hand] | hand (fed | feeding) [some] [<bait>] | (threw | throwing) (some feed | feed) in by hand | potted (some in | twice) | potting",
+  "fed-measure":
+    "/4/ [fed] (/2/ <digit> | /2/ a | another | two more) (/4/ pot | /4/ pots | cup | cups | /2/ pouch | /2/ pouches | handful | handfuls | ball | balls) of <bait> [in] | pot of <bait> [in | going in] | /2/ (another | fed | fed another | /2/ <two-to-nine> | two more) (/2/ pots | /2/ pot | pouches | balls of groundbait) [in | of feed | of feed in] | a pot in | /2/ (a bit of | bit of | /2/ some | /2/ a few | few | a little | more) <bait> (/2/ in | going in) | /2/ <bait> (/2/ in | /2/ going in) | pot of feed in | <bait> with the (catty | catapult | pot) | using the catapult for some <bait> | /2/ <amount> of <bait> (/2/ in | in the pot | potted in | going in) | (a pot of | pot of) <bait> <amount>",
+  feeding:
+    "/8/ (/3/ fed | /4/ feeding | just fed | i've fed | i'm feeding) [/2/ again | it | now] | /6/ (/4/ fed | feeding | i've fed | fed it) (/4/ twice | once | /3/ three times | four times | two times | again | by hand | by catapult | by pot | with the pot | with the catapult | with the catty) | /6/ (/3/ fed | /3/ feeding) [/3/ some | a few | a little | more] <bait> [/3/ by hand | with the catapult | with the catty | with the pot | by catapult | twice | three times] | /2/ (fed | feeding) <amount> [/2/ of] <bait> | fed <amount> | twice fed | [a] bit (of | more) feed [in] | [/2/ some] more feed | /3/ feed (/2/ in | going in) | feed's in | some feed (in | going in) | (put | putting) some (feed | <bait>) in | <two-to-nine> feeds | a little feed of <bait> | feeding the swim | feed",
+  amount:
+    "/2/ ten grams | /3/ twenty grams | /3/ thirty grams | /2/ forty grams | /4/ fifty grams | sixty grams | eighty grams | /3/ (a | one) hundred grams | hundred grams | a hundred and fifty grams | /2/ two hundred grams | three hundred grams | half a pound | a pound | half a kilo | a kilo",
+  net: "/5/ [/2/ a | started a | starting a | onto a | into a | going into a | onto the | that's a] (/5/ new | /2/ next | another | fresh) net [in | please] | /2/ (changed | changing | swapped) nets | change of net | /4/ [/2/ into | onto | on to | on | now | /2/ going into | going to | switch to | back to | started | starting] net [number] <digit> | net's changed to number <digit> | [onto the | into the | the] <ordinal> net | (new net in | another net in)",
+  wind: "/6/ [the] (/4/ wind's | wind has | wind is | wind) (/4/ picked up | /2/ picking up | /3/ dropped | dropping | died down | gone round | got up | easing | getting up | changed | swung round | turned | stronger) [a bit | to the <compass>] | /2/ (light | strong | <compass>) wind [now] | [the] (wind | wind's) [from the] <compass> | /2/ flat calm | no wind [now] | it's getting windy | breeze picking up | wind's in my face | wind off my back",
+  compass:
+    "/3/ north | /3/ south | /3/ east | /3/ west | /2/ north east | /2/ south west | south east | north west | northerly | southerly | easterly | westerly | south westerly | north westerly | south easterly | north easterly",
+  sky: "/4/ [the] sun's (/3/ out | /2/ come out | gone in) [now] | /4/ it's (/3/ raining | foggy | sunny | cloudy | drizzling | clouded over | stopped raining | started raining | overcast | bright) | /2/ rain's (stopped | started) | (/2/ raining | /2/ overcast | /2/ cloudy | sunny | clouded over | clouding over | drizzling | bright sunshine | heavy rain | gone cloudy | gone overcast | started raining | stopped raining | sky's clearing | blue sky) [now]",
+  "water-temperature":
+    "/5/ [the] (/2/ water | /2/ water's | water is | water at | /2/ water temperature | water temp | water temperature is | water temp is) (/4/ <temperature> | <digit> | <teens> | <digit> and a half) | <temperature> in the water",
+  "air-temperature":
+    "/5/ [the] (/2/ air | air's | air is | /2/ air temperature | air temp | temperature | temperature is | air temperature is | air temp is) (/4/ <temperature> | minus <digit>) | <temperature> in the air",
+  teens:
+    "ten | eleven | twelve | thirteen | fourteen | fifteen | sixteen | seventeen | eighteen | nineteen | twenty",
+  temperature:
+    "/4/ [minus] <two-to-twenty> degrees | <two-to-twenty> (and a half | point five) degrees | one degree | twenty <digit> degrees | thirty degrees",
+};

@@ -1,0 +1,26 @@
+/** How changes of the set-up are heard. */
+export const HEARD_CHANGE: Readonly<Record<string, string>> = {
+  depth:
+    "/4/ [set the | the | my] depth [/2/ is | at | to | now] <depth-length> | depth's <depth-length> | /2/ depth (/2/ <tens> [five] | one <tens>) | /2/ [fishing] <depth-length> deep | fishing at <depth-length> [deep] | set at <depth-length> [deep] | /2/ plumbed up [at] <depth-length> | (/2/ shallowed | /2/ deepened | come) up to <depth-length> | <depth-length> deep",
+  "depth-by":
+    "/8/ [/2/ going | /2/ gone | come | moved | another] <short-length> (/2/ shallower | /2/ deeper) | /3/ (/2/ shallowed | /2/ deepened | come | shallowing) up [by] <short-length> | /2/ (/2/ added | /2/ took | add) <short-length> (/2/ of depth | off the depth | to the depth) | <short-length> (less depth | more depth | off the depth) | /2/ [another] (five | ten | fifteen | twenty | thirty) (shallower | deeper) | (shallower | deeper) by (/2/ <short-length> | five | ten | twenty) | depth <short-length> (shallower | deeper) | (come | go | gone) (shallower | deeper) <short-length>",
+  distance:
+    "/5/ [/2/ going | gone | back | moved | come | coming] (/4/ out to | in to | out at) (/4/ <metres> | <two-to-twenty>) | /2/ distance (/2/ <metres> | <two-to-twenty>) | /3/ [/2/ fishing | fishing at | line at | at] <metres> [out | now] | (fishing | on) the <two-to-twenty> metre line | (going | gone) to <metres>",
+  "distance-by":
+    "/4/ [/2/ going | gone | moved] [another] <metre-or-so> (/3/ further out | /2/ further | /2/ closer | nearer | closer in | back) | (gone | going | come | coming) (out | in) [by] (another metre | <metre-or-so>) | (out | in) another (metre | half a metre) | another metre (further out | closer) | further out by a metre",
+  "metre-or-so":
+    "/4/ a metre | /2/ half a metre | /2/ two metres | three metres | one metre | fifty centimetres | a metre and a half",
+  "deeper-or-shallower":
+    "/3/ [going | gone | come] [/2/ a bit | a touch | a little] (shallower | deeper) | (shallowed | deepened) up [a bit]",
+  rig: "/8/ [/2/ switching to | /2/ switched to | /2/ changed to | change to | /2/ back on | on to | onto | on | /2/ gone to | /2/ going to | now on | using | trying | swapped to | swapping to | back to | picked up] [the] rig [number] <digit> | /3/ [switching to | switched to | back on | /2/ on | on to | gone to] the (/2/ shallow | deep | /2/ margin | edge | short | long | other | dobber | light | heavy | paste | carp) rig [now] | /5/ [switching to | going to | back on | /3/ on] [the] <own-rig> | top kit <digit> | /2/ (changed | swapped) rigs | swapped rigs to number <digit> | [on] the (second | third | dobber) rig | different rig number <digit>",
+  hook: "/4/ [/2/ new | changed to a | gone to a | on a | put a | tied on a | using a] size <to-twenty-four> [/3/ hook] [on] | /3/ hook [size | to size] <to-twenty-four> | /2/ (gone | going) (down | up) to (a | an) [size] <to-twenty-four> [/2/ hook] | /2/ (changed to | put | tied on) (a | an) <to-twenty-four> hook [on] | (a | an) <to-twenty-four> hook | [stepped | dropped] [the] hook (down | up) to (a | an) <to-twenty-four> | hook's (a | an) <to-twenty-four> | tied on (a | an) <to-twenty-four> | changed the hook to (a | an) <to-twenty-four> | (/2/ smaller | bigger | /2/ new) hook | (smaller | bigger) hook size <to-twenty-four>",
+  "hook-bait":
+    "/6/ [now | /2/ back | /2/ gone | going | switched | switching | changed] (/3/ on | on to | onto) [/2/ the | a | double | single] <bait> | /6/ (/2/ gone | /2/ back | going | /2/ switched | switching | /2/ changed | changing | change | /2/ swapped) (/5/ to | over to) [a | double | single] <bait> | /4/ <bait> on [/2/ the hook] | /2/ bait [change | is | now] <bait> | hook bait <bait> | bait's <bait> | (changed | swapped) [the] bait (to | for) <bait> | i'll give <bait> a go | swapped <bait> for <bait> | baiting up with <bait> | <bait> instead | taking the <bait> off putting <bait> on | <bait> off <bait> on | with <bait> on | /2/ put (a | some | double) <bait> on | /2/ trying (a | some) <bait> | /2/ trying <bait>",
+  "bare-bait": "double <bait>",
+  bait: "/8/ <bait-name> | (/2/ red | /2/ white | yellow | orange | pink) <bait-name> | (four | six | eight) mil pellet | (four | six | eight) mil pellets | red six mil pellet",
+  "bait-name":
+    "/6/ pellet | /4/ pellets | /4/ maggot | /4/ maggots | /4/ caster | /3/ casters | /5/ corn | /4/ meat | /5/ worm | /2/ worms | /3/ paste | /3/ bread | /2/ pinkies | pinkie | /3/ groundbait | /3/ hemp | /2/ wafter | wafters | sweetcorn | luncheon meat | micros | expanders | expander | punch | /2/ own_bait",
+  lash: "/4/ [/2/ the | set the] (/3/ lash | line above the float) [at | to | is | is now] <short-length> | (shortened | lengthened) the lash to <short-length> | <short-length> (of line above the float | of lash | lash | above the float) | lash <tens> [five]",
+  "lash-by":
+    "/2/ <short-length> (/2/ more | /2/ less | longer | shorter) (/3/ lash | line above the float) | lash <short-length> (longer | shorter) | lash (longer | shorter) by <short-length> | /2/ (shortened | lengthened | shorten | lengthen) the lash [by] <short-length> | added <short-length> (to the lash | of lash) | [took] <short-length> off the lash",
+};
