@@ -44,11 +44,11 @@ export function BothFigures({ of, settings }: BothFiguresProps) {
   );
 }
 
-/** "1: 6/6/26"; the number keeps two sessions of one day apart. */
+/** "1: 6 Jun"; the number keeps two sessions of one day apart. */
 const headOf = (digest: Digest, place: number): string =>
   `${place + 1}: ${new Date(timeOf(digest)).toLocaleDateString("en-GB", SHORT)}`;
 
-const SHORT = { day: "numeric", month: "numeric", year: "2-digit" } as const;
+const SHORT = { day: "numeric", month: "short" } as const;
 
 const counted = ({ count, fishedMs }: Digest) => ({ fish: count, hours: fishedMs / MS_PER_HOUR });
 
