@@ -1,9 +1,13 @@
-import { fireEvent, render, screen, waitFor, within } from "@testing-library/preact";
-import { beforeEach, expect, test } from "vitest";
+import { configure, fireEvent, render, screen, waitFor, within } from "@testing-library/preact";
+import { beforeEach, expect, test, vi } from "vitest";
 import type { EntryStatement, EventBody, Plan } from "../../src/log/event.ts";
 import { SessionsScreen } from "../../src/screens/sessions/sessions.tsx";
 import { event } from "../log/session-script.ts";
 import { type FakeApp, fakeApp, MINUTE_MS } from "./fake-app.ts";
+
+// Generous for a loaded machine; no test measures time.
+configure({ asyncUtilTimeout: 20_000 });
+vi.setConfig({ testTimeout: 60_000 });
 
 let app: FakeApp;
 
