@@ -11,7 +11,9 @@ import { amendableSchema, type Statement, statementSchema } from "../../grammar/
 /** The schema's version, kept in every event so that old logs can be read for ever. */
 export const EVENT_VERSION = 1;
 
-const id = v.pipe(v.string(), v.minLength(1), v.maxLength(64));
+/** Half a letter in an id would be another one once it is written down in UTF-8. */
+const WHOLE_LETTERS = /^\P{Surrogate}*$/u;
+const id = v.pipe(v.string(), v.minLength(1), v.maxLength(64), v.regex(WHOLE_LETTERS));
 const line = v.pipe(v.string(), v.maxLength(10_000));
 const whole = v.pipe(v.number(), v.integer(), v.minValue(0));
 

@@ -13,8 +13,13 @@ export function logSchema(): object {
     typeMode: "input",
     // JSON holds finite numbers only, and a transformation changes a value’s type alone here.
     ignoreActions: ["finite", "transform"],
-    overrideAction: ({ valibotAction, jsonSchema }) =>
-      valibotAction.type === "check" ? entriesOnly(jsonSchema) : undefined,
+    overrideAction: ({ valibotAction, jsonSchema }) => {
+      if (valibotAction.type === "check") return entriesOnly(jsonSchema);
+      // Patterns of a JSON Schema are read as with the flag "u", and carry none themselves.
+      return "requirement" in valibotAction && valibotAction.requirement instanceof RegExp
+        ? { ...jsonSchema, pattern: valibotAction.requirement.source }
+        : undefined;
+    },
   });
   return {
     $schema,

@@ -2,8 +2,8 @@ import { expect, test } from "vitest";
 import { fuzzStrangersInput } from "./fuzz.ts";
 
 test("links, logs and tables damaged in all ways are taken in whole or refused in a sentence", async () => {
-  const { taken, refused, faults } = await fuzzStrangersInput(4000, 1);
+  const { taken, refused, faults } = await fuzzStrangersInput(1500, 1);
   expect(faults.slice(0, 3)).toEqual([]);
-  expect(taken).toBeGreaterThan(200);
-  expect(refused).toBeGreaterThan(2000);
+  expect(taken).toBeGreaterThan(80);
+  expect(refused).toBeGreaterThan(800);
 });
