@@ -50,7 +50,7 @@ test("by touch: a guess at a number waits first in the review, and its other gue
   await bench.hear(["carp four pounds", "carp five pounds"], 0.2);
   await bench.taken("carp four pounds");
   await bench.go("Review");
-  await page.getByRole("heading", { name: "To look at (1)" }).waitFor();
+  await page.getByText("1 left").waitFor();
   await page.getByRole("button", { name: /carp, 5 pounds/i }).click();
   await expect.poll(() => page.locator(".entries").textContent()).toMatch(/carp, 5 pounds/i);
   await page.getByRole("button", { name: "Undo" }).click();

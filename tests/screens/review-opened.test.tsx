@@ -2,6 +2,7 @@
 import { fireEvent, render, screen, waitFor, within } from "@testing-library/preact";
 import { expect, test } from "vitest";
 import { Review } from "../../src/screens/review/review.tsx";
+import "./patience.ts";
 import { fakeApp, type Line } from "./fake-app.ts";
 
 const OUNCE_G = 28.349523125;

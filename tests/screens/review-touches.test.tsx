@@ -3,6 +3,7 @@ import { render, waitFor } from "@testing-library/preact";
 import { expect, test } from "vitest";
 import type { Session } from "../../src/log/session.ts";
 import { Review } from "../../src/screens/review/review.tsx";
+import "./patience.ts";
 import { fakeApp, type Line } from "./fake-app.ts";
 import { Thumb } from "./touches.ts";
 
