@@ -49,9 +49,9 @@ function besideOf({ fish, hours, sessions }: LevelRate): string {
 export function verdictSentence({ factor, verdict, leader }: Rates, { length }: Styles): string {
   if (!leader) return words.none(factorName(factor));
   const name = levelName(factor, leader.level, length);
-  if (verdict === "clear") return words.verdicts.clear(name, leader.chance);
-  if (verdict === "alone") return words.verdicts.alone(name);
-  return words.verdicts[verdict];
+  const { clear, alone, ...others } = words.verdicts;
+  if (verdict === "clear") return clear(name, leader.chance);
+  return verdict === "alone" ? alone(name) : others[verdict];
 }
 
 /** Each rate with its limits, in words. */
