@@ -1,32 +1,51 @@
 /**
  * Hears WAV files as the app hears without a signal, and prints a line of JSON for each utterance:
  * file, from and to (seconds), text, confidence, verdict, statements. Talk that fits no phrase has
- * no text.
+ * no text. A file that can't be read is named on standard error, and the others are heard.
  */
 import { createReader } from "../../grammar/read.ts";
 import { judge } from "../../src/scribe/judge.ts";
 import { confidenceOf, USUAL_LIMITS } from "../../src/speech/offline/fit.ts";
-import { createNodeEar } from "./node-ear.ts";
+import { isTold } from "../../src/speech/offline/suit.ts";
+import { createNodeEar, type NodeEar } from "./node-ear.ts";
 import { readWav } from "./wav.ts";
 
-const files = process.argv.slice(2);
-if (files.length === 0) {
-  process.stderr.write("Name one WAV file or more: hear FILE.wav\n");
-  process.exit(1);
-}
-
-const ear = await createNodeEar();
 const reader = createReader();
-for (const file of files) {
-  for (const { fit, fromMs, toMs, ...heard } of ear.listen(readWav(file))) {
-    const text = fit < USUAL_LIMITS.refuseBelow ? "" : heard.text;
+
+function linesOf(ear: NodeEar, file: string): string[] {
+  return ear.listen(readWav(file)).map(({ fit, fromMs, toMs, ...heard }) => {
+    const text = isTold(heard.text, fit, USUAL_LIMITS) ? heard.text : "";
     const confidence = Number(confidenceOf(fit, USUAL_LIMITS).toFixed(3));
     const reading = reader.read([text]);
     const verdict = judge(reading, confidence);
     const [from, to] = [fromMs / 1000, toMs / 1000];
-    const { statements } = reading;
-    const line = { file, from, to, text, confidence, verdict, statements };
-    process.stdout.write(`${JSON.stringify(line)}
-`);
+    return JSON.stringify({
+      file,
+      from,
+      to,
+      text,
+      confidence,
+      verdict,
+      statements: reading.statements,
+    });
+  });
+}
+
+async function main(files: readonly string[]): Promise<void> {
+  if (files.length === 0) {
+    process.stderr.write("Name one WAV file or more: hear FILE.wav\n");
+    process.exitCode = 1;
+    return;
+  }
+  const ear = await createNodeEar();
+  for (const file of files) {
+    try {
+      for (const line of linesOf(ear, file)) process.stdout.write(`${line}\n`);
+    } catch (problem) {
+      process.stderr.write(`${problem instanceof Error ? problem.message : String(problem)}\n`);
+      process.exitCode = 1;
+    }
   }
 }
+
+await main(process.argv.slice(2));

@@ -1,167 +1,225 @@
 /**
- * Measures the ears inside the app on synthetic speech: `measure:hearing [--phrases n] [--seed n]
- * [--scenes "clean,wind 10"]`.
- * Needs Debian's `flite`. Prints, for each voice and weather, how many of the sampled phrases come
- * out with exactly their statements, and with their numbers, each with 95 % limits (Wilson 1927),
- * the processor time a second of sound takes, and what becomes of talk that is not for the log.
+ * Measures the ears inside the app on synthetic speech: `measure:hearing [--phrases n] [--talk n]
+ * [--seed n] [--parts "clean,wind 10,told,talk"]`. Needs Debian's `flite`; uses `libttspico-utils`
+ * for other voices, `pocketsphinx` for the baseline and `pocketsphinx-testdata` for people's
+ * recordings, and says where one is missing. Each phrase is spoken by one voice, in turn. Shares
+ * come with 95 % limits (Wilson 1927); times are the processor's.
  */
-import { readFileSync } from "node:fs";
+import { spawnSync } from "node:child_process";
 import { parseArgs } from "node:util";
-import { heardGrammar } from "../../grammar/fsg/heard-grammar.ts";
-import { sample, seededRandom } from "../../grammar/jsgf/sample.ts";
-import type { Node } from "../../grammar/jsgf/syntax.ts";
+import { seededRandom } from "../../grammar/jsgf/sample.ts";
 import { createReader } from "../../grammar/read.ts";
 import type { Statement } from "../../grammar/statement.ts";
 import { judge } from "../../src/scribe/judge.ts";
-import type { Heard } from "../../src/speech/offline/ear.ts";
 import { confidenceOf, USUAL_LIMITS } from "../../src/speech/offline/fit.ts";
+import { isTold } from "../../src/speech/offline/suit.ts";
 import { SOUND_RATE_HZ } from "../../src/speech/offline/suppressor.ts";
-import { createNodeEar } from "./node-ear.ts";
-import { speak, under, VOICES, type VoiceName, type Weather } from "./scene.ts";
+import { dictate, isInstalled } from "./hearing/dictation.ts";
+import { recordings } from "./hearing/people.ts";
+import { quantile, Score, share } from "./hearing/score.ts";
+import { examples, inOneBreath, sampled, talk, told } from "./hearing/sets.ts";
+import { createNodeEar, type NodeHeard } from "./node-ear.ts";
+import { OTHER_VOICES, speak, under, VOICES, type Weather } from "./scene.ts";
+import type { Sound } from "./wav.ts";
 
 const { values } = parseArgs({
   options: {
-    phrases: { type: "string", default: "30" },
+    phrases: { type: "string", default: "100" },
+    talk: { type: "string", default: "100" },
     seed: { type: "string", default: "7" },
-    scenes: { type: "string", default: "clean,wind 20,wind 10,wind 5,wind 0,pink 10" },
+    parts: {
+      type: "string",
+      default:
+        "clean,told,examples,breath,wind 20,wind 15,wind 10,wind 5,wind 0,pink 10,slow,quick,others,talk,people,idle,dictation",
+    },
   },
 });
-const count = Number(values.phrases);
-const seed = Number(values.seed);
-
-/** Weather and its level in decibels below the speech. */
-const SCENES = values.scenes.split(",").map((scene): [Weather | undefined, number] => {
-  const [weather, snrDb] = scene.split(" ");
-  return weather === "wind" || weather === "pink" ? [weather, Number(snrDb)] : [undefined, 0];
-});
+const [count, talkCount, seed] = [values.phrases, values.talk, values.seed].map(Number) as [
+  number,
+  number,
+  number,
+];
 
 const reader = createReader();
 const ear = await createNodeEar();
-
-const LIMITS = [-16, -14, -13, -12, -11, -10, -9, -8, -7, -6, -5];
+type Voice = Parameters<typeof speak>[1];
 
 interface Hearing {
   statements: Statement[];
   verdicts: string[];
-  /** The worst fit of what made sense; undefined where nothing did. */
-  fit: number | undefined;
-  secondsOfSound: number;
-  secondsOfWork: number;
+  /** Best and worst fit of what makes sense; none where nothing does. */
+  fits: number[];
+  heard: NodeHeard[];
+  workSeconds: number;
+  refused: boolean;
 }
 
-function hear(
-  sentence: string,
-  voice: VoiceName,
-  [weather, snrDb]: (typeof SCENES)[number],
-): Hearing {
-  const samples = under(speak(sentence, voice), weather, snrDb, seededRandom(seed));
+function hear(sound: Sound): Hearing {
   const before = process.cpuUsage();
-  const heard = ear.listen({ samples, rateHz: SOUND_RATE_HZ });
+  const heard = ear.listen(sound);
   const { user, system } = process.cpuUsage(before);
-  const taken = heard.filter(({ text, fit }) => text !== "" && fit >= USUAL_LIMITS.refuseBelow);
-  const readings = taken.map(({ text }) => reader.read([text]));
+  const told = heard.filter(({ text, fit }) => isTold(text, fit, USUAL_LIMITS));
+  const readings = told.map(({ text }) => reader.read([text]));
+  const sensible = heard.filter(({ text }) => reader.read([text]).verdict !== "ignore");
   return {
     statements: readings.flatMap(({ statements }) => statements),
     verdicts: readings.map((reading, index) =>
-      judge(reading, confidenceOf(taken[index]?.fit ?? 0, USUAL_LIMITS)),
+      judge(reading, confidenceOf(told[index]?.fit ?? 0, USUAL_LIMITS)),
     ),
-    fit: worstFit(heard),
-    secondsOfSound: samples.length / SOUND_RATE_HZ,
-    secondsOfWork: (user + system) / 1e6,
+    fits: sensible.map(({ fit }) => fit),
+    heard,
+    workSeconds: (user + system) / 1e6,
+    refused: told.length < heard.length || heard.length === 0,
   };
 }
 
-function worstFit(heard: readonly Heard[]): number | undefined {
-  const sensible = heard.filter(({ text }) => reader.read([text]).verdict !== "ignore");
-  return sensible.length === 0 ? undefined : Math.min(...sensible.map(({ fit }) => fit));
+interface Scene {
+  weather?: Weather;
+  snrDb?: number;
+  stretch?: number;
+  voices?: readonly Voice[];
 }
 
-/** What each limit would let through, in per cent, whether heard right or wrong. */
-function printTradeOff(name: string, fits: readonly (number | undefined)[]): void {
-  const shares = LIMITS.map((limit) => {
-    const taken = fits.filter((fit) => fit !== undefined && fit >= limit).length;
-    return `${limit}: ${((100 * taken) / fits.length).toFixed(1)}`;
-  });
-  console.log(`${name} | taken at a limit of ${shares.join(", ")}`);
+/** Where the last sound of a word ends, in milliseconds; synthetic voices go on with silence. */
+function endMs(sound: Float32Array): number {
+  const loudest = sound.reduce((most, sample) => Math.max(most, Math.abs(sample)), 0);
+  const last = sound.findLastIndex((sample) => Math.abs(sample) > loudest / 50);
+  return (1000 * last) / SOUND_RATE_HZ;
 }
 
-/** Sentences that mean something, drawn from what can be heard. */
-function drawSentences(): string[] {
-  const grammar = heardGrammar();
-  const root = grammar.rules.get(grammar.publicRule) as Node;
-  const random = seededRandom(seed);
-  const drawn: string[] = [];
-  while (drawn.length < count) {
-    const sentence = sample(root, grammar, random) as string;
-    if (reader.read([sentence]).verdict !== "ignore") drawn.push(sentence);
+/** Of a limit of fit: the share of phrases it takes. For the trade-off against talk. */
+const fitsOfPhrases: number[] = [];
+
+function measurePhrases(name: string, phrases: readonly string[], scene: Scene = {}): void {
+  const voices = scene.voices ?? VOICES;
+  const scores = new Map<Voice, Score>(voices.map((voice) => [voice, new Score()]));
+  const whole = new Score();
+  const lateMs: number[] = [];
+  for (const [index, phrase] of phrases.entries()) {
+    const voice = voices[index % voices.length] as Voice;
+    const speech = speak(phrase, voice, scene.stretch);
+    const samples = under(speech, scene.weather, scene.snrDb ?? 0, seededRandom(seed + index));
+    const got = hear({ samples, rateHz: SOUND_RATE_HZ });
+    const wanted = reader.read([phrase]).statements;
+    for (const score of [whole, scores.get(voice) as Score])
+      score.add(wanted, got, samples.length / SOUND_RATE_HZ);
+    const last = got.heard.at(-1);
+    const margin = (1000 * (samples.length - speech.length)) / 2 / SOUND_RATE_HZ;
+    if (last) lateMs.push(last.toMs - margin - endMs(speech) + last.lateMs);
+    if (name === "clean")
+      fitsOfPhrases.push(Math.min(...got.fits, ...(got.fits.length ? [] : [-99])));
   }
-  return drawn;
+  for (const [voice, score] of scores) console.log(`${name} | ${voice} | ${score.print()}`);
+  console.log(
+    `${name} | all | ${whole.print()} | speech's end to text p95 ${quantile(lateMs, 0.95).toFixed(0)} ms`,
+  );
 }
 
-const numbersOf = (statements: readonly Statement[]): string =>
-  (JSON.stringify(statements).match(/-?\d+(\.\d+)?/g) ?? []).join(" ");
-
-/** A share in per cent with its 95 % limits. */
-function share(hits: number, of: number): string {
-  const z = 1.96;
-  const p = hits / of;
-  const middle = (p + z ** 2 / (2 * of)) / (1 + z ** 2 / of);
-  const reach = (z / (1 + z ** 2 / of)) * Math.sqrt((p * (1 - p)) / of + z ** 2 / (4 * of ** 2));
-  const percent = (x: number) => (100 * x).toFixed(1);
-  return `${percent(p)} (${percent(middle - reach)} to ${percent(middle + reach)})`;
-}
-
-function measurePhrases(): void {
-  const sentences = drawSentences();
-  for (const scene of SCENES) {
-    const name = scene[0] ? `${scene[0]} ${scene[1]} dB` : "clean";
-    const fits: (number | undefined)[] = [];
-    for (const voice of VOICES) {
-      let [exact, numbers, withNumbers, sound, work] = [0, 0, 0, 0, 0];
-      for (const sentence of sentences) {
-        const wanted = reader.read([sentence]).statements;
-        const got = hear(sentence, voice, scene);
-        if (JSON.stringify(got.statements) === JSON.stringify(wanted)) exact += 1;
-        if (numbersOf(wanted) !== "") {
-          withNumbers += 1;
-          if (numbersOf(got.statements) === numbersOf(wanted)) numbers += 1;
-        }
-        fits.push(got.fit);
-        sound += got.secondsOfSound;
-        work += got.secondsOfWork;
-      }
-      console.log(
-        `${name} | ${voice} | exact ${share(exact, count)} | numbers ${share(numbers, withNumbers)} | real-time factor ${(work / sound).toFixed(3)}`,
-      );
-    }
-    printTradeOff(name, fits);
-  }
-}
+const LIMITS = [-14, -13, -12, -11, -10, -9, -8, -7, -6, -5];
+/** Somebody beside the log says a sentence every quarter of a minute: a choice of our own. */
+const SENTENCES_AN_HOUR = 240;
 
 function measureTalk(): void {
-  const path = new URL("../grammar/tables/chatter.txt", import.meta.url);
-  const lines = readFileSync(path, "utf8")
-    .split("\n")
-    .filter((line) => line && !line.startsWith("#"));
-  const random = seededRandom(seed);
-  const said = Array.from(
-    { length: count },
-    () => lines[Math.floor(random() * lines.length)] ?? "",
-  );
-  const fits: (number | undefined)[] = [];
-  for (const voice of VOICES) {
-    const heard = said.map((line) => hear(line, voice, [undefined, 0]));
-    const verdicts = heard.map((one) => one.verdicts);
-    fits.push(...heard.map(({ fit }) => fit));
-    const logged = verdicts.filter((of) => of.includes("log")).length;
-    const checked = verdicts.filter((of) => !of.includes("log") && of.includes("check")).length;
-    console.log(`talk | ${voice} | log ${share(logged, count)} | check ${share(checked, count)}`);
+  const lines = talk(talkCount, seed);
+  const all = lines.map((line, index) => {
+    const voice = VOICES[index % VOICES.length] as Voice;
+    const samples = under(speak(line, voice), undefined, 0, seededRandom(seed));
+    return hear({ samples, rateHz: SOUND_RATE_HZ });
+  });
+  const logged = all.filter(({ verdicts }) => verdicts.includes("log")).length;
+  const checked = all.filter(
+    ({ verdicts }) => !verdicts.includes("log") && verdicts.includes("check"),
+  ).length;
+  console.log(`talk | log ${share(logged, all.length)} | check ${share(checked, all.length)}`);
+  for (const limit of LIMITS) {
+    const taken = all.filter(({ fits }) => fits.some((fit) => fit >= limit)).length / all.length;
+    const missed = fitsOfPhrases.filter((fit) => fit < limit).length / fitsOfPhrases.length;
+    console.log(
+      `limit ${limit} | false entries an hour ${(taken * SENTENCES_AN_HOUR).toFixed(1)} | entries missed ${(100 * missed).toFixed(1)} %`,
+    );
   }
-  printTradeOff("talk", fits);
 }
 
-measurePhrases();
-measureTalk();
+function measurePeople(): void {
+  const all = recordings();
+  if (all.length === 0) console.log("people | pocketsphinx-testdata is not installed");
+  for (const { file, sound } of all) {
+    const { verdicts, heard } = hear(sound);
+    const told = heard.filter(({ text, fit }) => isTold(text, fit, USUAL_LIMITS));
+    console.log(
+      `people | ${file} | ${verdicts.join(" ") || "nothing told"} | ${told.map(({ text }) => text).join(" / ")}`,
+    );
+  }
+}
+
+/** A hiss far below speech: the detector is awake, the decoders sleep. */
+function measureIdle(): void {
+  const random = seededRandom(seed);
+  const seconds = 60;
+  for (const level of [0, 0.0003, 0.001]) {
+    const samples = Float32Array.from(
+      { length: seconds * SOUND_RATE_HZ },
+      () => (random() * 2 - 1) * level,
+    );
+    const { workSeconds } = hear({ samples, rateHz: SOUND_RATE_HZ });
+    console.log(
+      `idle | hiss of ${level} | ${((100 * workSeconds) / seconds).toFixed(1)} % of a core`,
+    );
+  }
+}
+
+function measureDictation(phrases: readonly string[]): void {
+  if (!isInstalled()) {
+    console.log("dictation | pocketsphinx is not installed");
+    return;
+  }
+  const score = new Score();
+  const sounds = phrases.map((phrase, index) =>
+    under(speak(phrase, VOICES[index % VOICES.length] as Voice), undefined, 0, seededRandom(seed)),
+  );
+  for (const [index, text] of dictate(sounds).entries()) {
+    const wanted = reader.read([phrases[index] as string]).statements;
+    score.add(
+      wanted,
+      { statements: reader.read([text]).statements, workSeconds: 0, refused: text === "" },
+      1,
+    );
+  }
+  console.log(`dictation and our reader | all | ${score.print()}`);
+}
+
+function measureOthers(): void {
+  const isMissing = spawnSync("pico2wave", [], { stdio: "ignore" }).error !== undefined;
+  if (isMissing) console.log("others | libttspico-utils is not installed");
+  else measurePhrases("others", sampled(count, seed), { voices: OTHER_VOICES });
+}
+
+function measurePart(part: string): void {
+  const phrases = () => sampled(count, seed);
+  const [weather, snrDb] = part.split(" ");
+  if (weather === "wind" || weather === "pink") {
+    measurePhrases(`${part} dB`, phrases(), { weather, snrDb: Number(snrDb) });
+    return;
+  }
+  const parts: Readonly<Record<string, () => void>> = {
+    clean: () => measurePhrases("clean", phrases()),
+    told: () => measurePhrases("told", told(count, seed)),
+    examples: () => measurePhrases("examples", examples(count, seed)),
+    breath: () => measurePhrases("in one breath", inOneBreath(count, seed)),
+    slow: () => measurePhrases("slow", phrases(), { stretch: 1.25 }),
+    quick: () => measurePhrases("quick", phrases(), { stretch: 0.85 }),
+    others: measureOthers,
+    talk: measureTalk,
+    people: measurePeople,
+    idle: measureIdle,
+    dictation: () => measureDictation(phrases()),
+  };
+  const measure = parts[part];
+  if (!measure) throw new Error(`There is no part "${part}".`);
+  measure();
+}
+
+for (const part of values.parts.split(",")) measurePart(part);
 console.log(
   `memory | ${Math.round(process.memoryUsage().rss / 2 ** 20)} MiB resident, Node and all`,
 );

@@ -14,9 +14,14 @@ import { earsPack } from "./build/ears-pack.ts";
 import { resample } from "./resample.ts";
 import type { Sound } from "./wav.ts";
 
+export interface NodeHeard extends Heard {
+  /** Processor time of the piece of sound that brought it: what it is later than its end. */
+  lateMs: number;
+}
+
 export interface NodeEar {
   /** Hears a whole sound, in pieces as a microphone gives them. */
-  listen(sound: Sound): Heard[];
+  listen(sound: Sound): NodeHeard[];
 }
 
 /** As much as an audio worklet gathers before it passes sound on: 30 ms. */
@@ -38,15 +43,22 @@ export async function createNodeEar(own: Names = {}, pack = earsPack()): Promise
   };
   return {
     listen({ samples, rateHz }) {
-      const heard: Heard[] = [];
+      const heard: NodeHeard[] = [];
+      let before = process.cpuUsage();
       const ear = new Ear(suppressor, decoders, {
         onInterim: () => {},
-        onHeard: (utterance) => heard.push(utterance),
+        onHeard: (utterance) => {
+          const { user, system } = process.cpuUsage(before);
+          heard.push({ ...utterance, lateMs: (user + system) / 1000 });
+        },
       });
       const sound = resample(samples, rateHz, SOUND_RATE_HZ);
-      for (let at = 0; at < sound.length; at += PIECE_SAMPLES)
-        ear.hear(sound.subarray(at, at + PIECE_SAMPLES));
-      ear.hear(new Float32Array(TAIL_SAMPLES));
+      const whole = new Float32Array(sound.length + TAIL_SAMPLES);
+      whole.set(sound);
+      for (let at = 0; at < whole.length; at += PIECE_SAMPLES) {
+        before = process.cpuUsage();
+        ear.hear(whole.subarray(at, at + PIECE_SAMPLES));
+      }
       ear.end();
       return heard;
     },

@@ -12,15 +12,25 @@ import { readWav } from "./wav.ts";
 export const VOICES = ["rms", "slt", "awb", "kal16"] as const;
 export type VoiceName = (typeof VOICES)[number];
 
+/** A British voice and an American one, of Debian's `libttspico-utils` (non-free); cut from people too. */
+export const OTHER_VOICES = ["en-GB", "en-US"] as const;
+export type OtherVoice = (typeof OTHER_VOICES)[number];
+
+const isOther = (voice: VoiceName | OtherVoice): voice is OtherVoice =>
+  (OTHER_VOICES as readonly string[]).includes(voice);
+
 /** One sentence at `SOUND_RATE_HZ`. @param stretch 1 as recorded, more is slower */
-export function speak(sentence: string, voice: VoiceName, stretch = 1): Float32Array {
+export function speak(sentence: string, voice: VoiceName | OtherVoice, stretch = 1): Float32Array {
   const folder = mkdtempSync(join(tmpdir(), "pegscribe-"));
   try {
     const file = join(folder, "said.wav");
     // The voices spell out "F 1"; "f1" they would read as a word.
-    const text = sentence.replace(/\bf1\b/gi, "F 1");
-    const slow = ["--setf", `duration_stretch=${stretch}`];
-    execFileSync("flite", ["-voice", voice, ...slow, "-t", text, "-o", file]);
+    const text = sentence.replace(/\bf1(s?)\b/gi, (_, many) => (many ? "F ones" : "F 1"));
+    if (isOther(voice)) execFileSync("pico2wave", ["-l", voice, "-w", file, text]);
+    else {
+      const slow = ["--setf", `duration_stretch=${stretch}`];
+      execFileSync("flite", ["-voice", voice, ...slow, "-t", text, "-o", file]);
+    }
     const { samples, rateHz } = readWav(file);
     return resample(samples, rateHz, SOUND_RATE_HZ);
   } finally {

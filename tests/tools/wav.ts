@@ -1,4 +1,4 @@
-/** WAV files (RIFF, Microsoft and IBM 1991): 16-bit PCM or 32-bit float, mixed down to one channel. */
+/** WAV files (RIFF, Microsoft and IBM 1991): whole or floating samples, mixed down to one channel. */
 import { readFileSync } from "node:fs";
 
 export interface Sound {
@@ -12,20 +12,28 @@ const FLOAT = 3;
 /** The real format then stands further on, in the first two bytes of an identifier. */
 const EXTENSIBLE = 0xfffe;
 const EXTENSIBLE_FORMAT_AT = 24;
+const FORMAT_BYTES = 16;
+/** Telephones give the lowest, sound cards the highest. */
+const [LEAST_RATE_HZ, MOST_RATE_HZ] = [4000, 384_000];
 
-/** Throws for a file that is no WAV file, or holds another kind of samples. */
+/** Throws, naming the file, where it is missing, is no WAV file or holds another kind of samples. */
 export function readWav(path: string): Sound {
-  const bytes = readFileSync(path);
-  if (bytes.toString("latin1", 0, 4) !== "RIFF") throw new Error(`${path} is no WAV file.`);
+  const refuse = (why: string) => new Error(`${path} ${why}.`);
+  const bytes = bytesOf(path);
+  if (!bytes) throw refuse("can't be read");
+  if (bytes.toString("latin1", 0, 4) !== "RIFF" || bytes.toString("latin1", 8, 12) !== "WAVE")
+    throw refuse("is no WAV file");
   const chunks = new Map(chunksOf(bytes));
   const [format, data] = [chunks.get("fmt "), chunks.get("data")];
-  if (!format || !data) throw new Error(`${path} lacks its format or its sound.`);
-  const tag = format.readUInt16LE(0);
-  const kind = tag === EXTENSIBLE ? format.readUInt16LE(EXTENSIBLE_FORMAT_AT) : tag;
-  const bits = format.readUInt16LE(14);
-  const read = readerOf(kind, bits);
-  if (!read) throw new Error(`${path} is neither 16-bit PCM nor 32-bit float.`);
-  const channels = format.readUInt16LE(2);
+  if (!format || format.length < FORMAT_BYTES || !data)
+    throw refuse("lacks its format or its sound");
+  const [channels, rateHz, bits] = [2, 4, 14].map((at) =>
+    at === 4 ? format.readUInt32LE(at) : format.readUInt16LE(at),
+  ) as [number, number, number];
+  if (channels === 0 || rateHz < LEAST_RATE_HZ || rateHz > MOST_RATE_HZ)
+    throw refuse(`claims ${channels} channels at ${rateHz} Hz`);
+  const read = readerOf(kindOf(format), bits);
+  if (!read) throw refuse("holds neither whole samples of 8, 16, 24 or 32 bits nor floating ones");
   const step = bits / 8;
   const length = Math.floor(data.length / step / channels);
   const samples = Float32Array.from({ length }, (_, index) => {
@@ -34,7 +42,21 @@ export function readWav(path: string): Sound {
       sum += read(data, (index * channels + channel) * step);
     return sum / channels;
   });
-  return { rateHz: format.readUInt32LE(4), samples };
+  return { rateHz, samples };
+}
+
+function bytesOf(path: string): Buffer | undefined {
+  try {
+    return readFileSync(path);
+  } catch {
+    return undefined;
+  }
+}
+
+function kindOf(format: Buffer): number {
+  const tag = format.readUInt16LE(0);
+  const isLong = format.length >= EXTENSIBLE_FORMAT_AT + 2;
+  return tag === EXTENSIBLE && isLong ? format.readUInt16LE(EXTENSIBLE_FORMAT_AT) : tag;
 }
 
 /** Files written to a pipe claim more than there is, so lengths are cut to what is there. */
@@ -46,8 +68,16 @@ function* chunksOf(bytes: Buffer): Generator<[string, Buffer]> {
   }
 }
 
-function readerOf(kind: number, bits: number): ((data: Buffer, at: number) => number) | undefined {
-  if (kind === PCM && bits === 16) return (data, at) => data.readInt16LE(at) / 32_768;
-  if (kind === FLOAT && bits === 32) return (data, at) => data.readFloatLE(at);
-  return undefined;
-}
+type Read = (data: Buffer, at: number) => number;
+
+/** By kind and bits: one sample, from -1 to 1. Samples of 8 bits have no sign. */
+const READERS: Readonly<Record<string, Read>> = {
+  [`${PCM} 8`]: (data, at) => (data.readUInt8(at) - 128) / 128,
+  [`${PCM} 16`]: (data, at) => data.readInt16LE(at) / 2 ** 15,
+  [`${PCM} 24`]: (data, at) => data.readIntLE(at, 3) / 2 ** 23,
+  [`${PCM} 32`]: (data, at) => data.readInt32LE(at) / 2 ** 31,
+  [`${FLOAT} 32`]: (data, at) => data.readFloatLE(at),
+  [`${FLOAT} 64`]: (data, at) => data.readDoubleLE(at),
+};
+
+const readerOf = (kind: number, bits: number): Read | undefined => READERS[`${kind} ${bits}`];
