@@ -23,6 +23,9 @@ export interface Decoded {
   score: number;
 }
 
+/** What stands in a path for a step without a word. */
+const NO_WORD = "(NULL)";
+
 /**
  * Wide enough that the right path is seldom lost, and no more sounds followed at a time than help:
  * wider ones took a half more time and heard no better.
@@ -62,6 +65,12 @@ export class PhraseDecoder {
   finish(): Decoded {
     this.#decoder.stop();
     return this.best();
+  }
+
+  /** After `finish`: how many sentences of the grammar the best path is a row of; each ends without a word. */
+  sentences(): number {
+    const { w: steps = [] } = this.#decoder.get_alignment();
+    return steps.filter(({ t }) => t === NO_WORD).length;
   }
 
   /** The best path so far. */

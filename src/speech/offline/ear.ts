@@ -3,9 +3,12 @@
  * it while somebody speaks; in silence the decoder sleeps.
  */
 import { Decimator } from "./decimator.ts";
-import { DECODER_RATE_HZ, type PhraseDecoder } from "./decoder.ts";
+import { DECODER_RATE_HZ } from "./decoder.ts";
+import { type Decoders, finishBoth } from "./fit.ts";
 import { SpeechDetector } from "./speech-detector.ts";
 import { FRAME_SAMPLES, SOUND_RATE_HZ, type Suppressor } from "./suppressor.ts";
+
+export type { Decoders } from "./fit.ts";
 
 export const FRAME_MS = (1000 * FRAME_SAMPLES) / SOUND_RATE_HZ;
 /** Kept from before speech is noticed, so that the first sound of a word is not lost. */
@@ -26,12 +29,6 @@ export interface Heard {
   toMs: number;
   /** What the decoders were given: samples from -1 to 1 at `DECODER_RATE_HZ`. */
   sound: Float32Array;
-}
-
-/** The decoder bound to phrases, and the one it is held against. */
-export interface Decoders {
-  phrases: PhraseDecoder;
-  loop: PhraseDecoder;
 }
 
 export interface EarEvents {
@@ -124,8 +121,7 @@ export class Ear {
 
   #finish(): void {
     const [fromMs, toMs] = [this.#beganAt * FRAME_MS, this.#frames * FRAME_MS];
-    const { text, score } = this.#decoders.phrases.finish();
-    const fit = (score - this.#decoders.loop.finish().score) / (this.#frames - this.#beganAt);
+    const { text, fit } = finishBoth(this.#decoders, this.#frames - this.#beganAt);
     const sound = joined(this.#said);
     this.#said = [];
     this.#events.onHeard({ text, fit, fromMs, toMs, sound });

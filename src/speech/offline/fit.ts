@@ -3,6 +3,30 @@
  * the phrase and that for loose sounds, per frame of 10 ms: about 0 for phrases spoken clearly, and
  * far below for other talk. Found by measurement on synthetic voices: see DEVELOPERS.md.
  */
+import type { PhraseDecoder } from "./decoder.ts";
+
+/** The decoder bound to phrases, and the one it is held against. */
+export interface Decoders {
+  phrases: PhraseDecoder;
+  loop: PhraseDecoder;
+}
+
+export interface Fitted {
+  /** Empty where no phrase fits at all. */
+  text: string;
+  fit: number;
+}
+
+/** Talk is mostly taken for several short phrases in a row; such a row must fit better than one does. */
+const ROW_COST = 3;
+
+/** Ends the utterance that both decoders were given. @param frames its length, in frames of 10 ms */
+export function finishBoth({ phrases, loop }: Decoders, frames: number): Fitted {
+  const { text, score } = phrases.finish();
+  const lead = (score - loop.finish().score) / frames;
+  const isRow = text !== "" && phrases.sentences() > 1;
+  return { text, fit: isRow ? lead - ROW_COST : lead };
+}
 
 export interface FitLimits {
   /** Below this it is taken for talk. */

@@ -1,6 +1,6 @@
 /** Hearing one whole utterance that was kept. */
 import { DECODER_RATE_HZ } from "./decoder.ts";
-import type { Decoders } from "./ear.ts";
+import { type Decoders, finishBoth } from "./fit.ts";
 import type { Tried } from "./worker-messages.ts";
 
 const FRAME_SAMPLES = DECODER_RATE_HZ / 100;
@@ -11,6 +11,5 @@ export function judge({ phrases, loop }: Decoders, sound: Float32Array): Tried {
     decoder.start();
     decoder.feed(sound);
   }
-  const { text, score } = phrases.finish();
-  return { text, fit: (score - loop.finish().score) / (sound.length / FRAME_SAMPLES) };
+  return finishBoth({ phrases, loop }, sound.length / FRAME_SAMPLES);
 }
