@@ -146,12 +146,12 @@ test("rates over sessions say how many sessions they rest on", () => {
 });
 
 test("how long bites took is told where enough drops were", () => {
-  const drops = Array.from({ length: 12 }, (_, n) => [
+  const drops = Array.from({ length: 11 }, (_, n) => [
     entry(2 + 8 * n, { kind: "drop" }),
     entry(2.5 + 8.25 * n, { kind: "sign", sort: "bite" }),
   ]).flat();
   const bites = bitesOf("depth", fold(start, ...drops), at(120));
-  // Waits of 30 s, 45 s and so on: the sixth of twelve is 1 min 45 s.
+  // Waits of 30 s, 45 s and so on: the sixth of eleven is 1 min 45 s.
   expect(biteSentences({ of: bites, styles })).toEqual([
     expect.stringMatching(/^not said: half had a bite within 1 min 45 s, \d.* to \d/),
   ]);
