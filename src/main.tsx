@@ -142,6 +142,7 @@ function makeApp(): App {
     voice: {
       memos: computed(() => attendant.value?.memos.ids.value ?? new Set()),
       playMemo: async (id) => attendant.value?.playMemo(id),
+      drill: async () => (await attend()).drill(),
     },
     takeUpdate: () => version.take(),
   };

@@ -18,6 +18,7 @@ const WAYS = [
   { id: "phrases", place: "more" },
   { id: "settings", place: "more" },
   { id: "files", place: "more" },
+  { id: "drill", place: "more" },
   { id: "guide", place: "more" },
   { id: "shared", place: "link" },
 ] as const satisfies readonly Way[];

@@ -1,11 +1,14 @@
 import { computed, effect, type ReadonlySignal, type Signal } from "@preact/signals";
+import { createReader } from "../../grammar/read.ts";
 import type { PastSession } from "../analysis/seasons/past.ts";
 import { IdbMemos } from "../log/idb-memos.ts";
 import { DECODER_RATE_HZ } from "../speech/offline/decoder.ts";
 import { fromMuLaw } from "../speech/offline/mu-law.ts";
+import { USUAL_VOICE } from "../speech/offline/suit.ts";
 import { playSound } from "../speech/play-sound.ts";
 import type { Utterance } from "../speech/recogniser.ts";
 import type { Desks } from "./desks.ts";
+import { Drill } from "./drill.ts";
 import { Ears } from "./ears.ts";
 import type { EarsCare } from "./ears-care.ts";
 import { Memos } from "./memos.ts";
@@ -58,7 +61,7 @@ export class Attendant {
     });
     const { store, notebook } = desks.own;
     this.memos = new Memos({ store: new IdbMemos(), notebook, log: store });
-    effect(() => this.ears.suit({ withSound: settings.value.memos }));
+    effect(() => this.#suit());
     this.#scribe = computed(() => {
       const { notebook, keeping, now } = desks.current.value;
       return new Scribe({
@@ -95,6 +98,16 @@ export class Attendant {
 
   hear(spoken: Spoken): Promise<void> {
     return this.#show(this.#scribe.value.hear(spoken));
+  }
+
+  /** Ends listening, and gets the ears inside the app ready to know a voice. */
+  drill(): Drill {
+    this.ears.stop();
+    return new Drill({
+      ears: this.ears.inside,
+      reader: createReader(),
+      restore: () => this.#suit(),
+    });
   }
 
   /** Plays the kept sound of an entry or a line; to be called within a gesture. */
@@ -134,6 +147,11 @@ export class Attendant {
 
   readings(heard: { text: string; alternatives?: readonly string[] | undefined }) {
     return this.#scribe.value.readings(heard);
+  }
+
+  #suit(): void {
+    const { memos, voice = USUAL_VOICE } = this.#options.settings.value;
+    this.ears.suit({ withSound: memos, voice });
   }
 
   async #take(utterance: Utterance): Promise<void> {

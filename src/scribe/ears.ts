@@ -115,6 +115,11 @@ export class Ears {
     this.#offline.learn(namesByPlace(own));
   }
 
+  /** For what hears apart from the listening, while that is off. */
+  get inside(): OfflineRecogniser {
+    return this.#offline;
+  }
+
   /** How the angler's voice is to be taken by the ears inside the app. */
   suit(part: Parameters<OfflineRecogniser["suit"]>[0]): void {
     this.#offline.suit(part);

@@ -16,6 +16,13 @@ const settingsSchema = v.object({
   ears: v.optional(v.picklist(["either", "web", "offline"]), "either"),
   /** The sound of what is in doubt is kept with it. */
   memos: v.optional(v.boolean(), false),
+  /** What a drill found to suit the angler's voice; absent for the usual ways. */
+  voice: v.optional(
+    v.object({
+      accent: v.picklist(["dictionary", "southern", "northern"]),
+      shift: v.pipe(v.number(), v.minValue(-10), v.maxValue(10)),
+    }),
+  ),
   warnings: v.optional(warningsSchema, ALL_WARNINGS),
 });
 

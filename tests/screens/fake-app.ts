@@ -104,7 +104,11 @@ export async function fakeApp(lines: readonly Line[] = []): Promise<FakeApp> {
     canRedo: computed(() => session.value.undone.length > 0),
     ...byHand(() => notebook),
     putRight: { inQuestion, readOut: (words) => void asked.push(`say: ${words}`) },
-    voice: { memos: signal(new Set()), playMemo: async () => {} },
+    voice: {
+      memos: signal(new Set()),
+      playMemo: async () => {},
+      drill: () => Promise.reject(new Error("no ears")),
+    },
     earsCare: {
       ...{ state: earsKept, web: webEars },
       measure: async () => {},

@@ -12,7 +12,7 @@ import { withOwnWords } from "./own-words.ts";
 import { LOOP_DICTIONARY, phoneLoop } from "./phone-loop.ts";
 import { parseDictionary } from "./pronounce.ts";
 import { RateChanger } from "./rate-changer.ts";
-import { isTold, type Suit } from "./suit.ts";
+import { isTold, limitsOf, type Suit } from "./suit.ts";
 import { SOUND_RATE_HZ, Suppressor } from "./suppressor.ts";
 import { judge } from "./trial.ts";
 import type { FromWorker, Piece, ToWorker } from "./worker-messages.ts";
@@ -71,8 +71,9 @@ class Hearing {
       onInterim: (text) => tell({ is: "interim", text }),
       onHeard: ({ text, fit, fromMs, toMs, sound }) => {
         const { voice, withSound } = parts.suit;
-        if (!isTold(text, fit, voice.limits)) return;
-        const confidence = confidenceOf(fit, voice.limits);
+        const limits = limitsOf(voice);
+        if (!isTold(text, fit, limits)) return;
+        const confidence = confidenceOf(fit, limits);
         const [startedAt, endedAt] = [this.#timeOf(fromMs), this.#timeOf(toMs)];
         const kept = withSound ? { sound: toMuLaw(sound) } : {};
         tell({ is: "heard", text, confidence, startedAt, endedAt, ...kept });

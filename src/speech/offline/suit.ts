@@ -6,10 +6,14 @@ import type { Names } from "./places.ts";
 /** What a drill chooses for a voice. */
 export interface VoiceChoice {
   accent: Accent;
-  limits: FitLimits;
+  /** Added to the usual limits of fit; below 0 more is believed. */
+  shift: number;
 }
 
-export const USUAL_VOICE: VoiceChoice = { accent: "dictionary", limits: USUAL_LIMITS };
+export const USUAL_VOICE: VoiceChoice = { accent: "dictionary", shift: 0 };
+
+/** Everything is told, even what fits no phrase: for whoever judges by himself. */
+export const ALL_TOLD: VoiceChoice = { accent: "dictionary", shift: -Infinity };
 
 export interface Suit {
   /** Names of his own, by the place they take. */
@@ -19,8 +23,10 @@ export interface Suit {
   withSound: boolean;
 }
 
-/** Everything is told, even what fits no phrase: for whoever judges by himself. */
-export const NO_LIMITS: FitLimits = { refuseBelow: -Infinity, sureFrom: USUAL_LIMITS.sureFrom };
+export const limitsOf = ({ shift }: Pick<VoiceChoice, "shift">): FitLimits => ({
+  refuseBelow: USUAL_LIMITS.refuseBelow + shift,
+  sureFrom: USUAL_LIMITS.sureFrom + shift,
+});
 
 /** Whether what was heard is told at all. */
 export const isTold = (text: string, fit: number, { refuseBelow }: FitLimits): boolean =>
