@@ -3,7 +3,7 @@ import type { Session } from "../log/session.ts";
 import { type Exposure, exposuresBy, type Factor, type Level } from "./effort/exposure.ts";
 import { type Estimate, FEWEST_EVENTS, sum } from "./estimate.ts";
 import { chancesBest } from "./rates/chance-best.ts";
-import { type RateBelief, updated, weakPrior } from "./rates/gamma-poisson.ts";
+import { levelPrior, type RateBelief, updated } from "./rates/gamma-poisson.ts";
 import { poissonRate } from "./rates/garwood.ts";
 
 export interface Contender {
@@ -65,13 +65,16 @@ function verdictOn(ranked: readonly Contender[]): BestVerdict {
 
 /**
  * The best level of a factor in one session, by fish per hour. Every level starts from a belief worth
- * one fish at the common pace, so that a level hardly tried is neither praised nor written off.
+ * a few fish at the common pace, so that a level hardly tried is neither praised nor written off.
  * Needs a started session and `FEWEST_EVENTS` fish, as many with a leader that is to be named.
  */
 export function bestIn(factor: Factor, session: Session, now: number): Best {
   const exposures = exposuresBy(factor, session, now);
   const named = exposures.filter(({ level }) => level !== undefined);
-  const prior = weakPrior(sum(named.map(({ fish }) => fish)), sum(named.map(({ hours }) => hours)));
+  const prior = levelPrior(
+    sum(named.map(({ fish }) => fish)),
+    sum(named.map(({ hours }) => hours)),
+  );
   return rank(
     named,
     ({ fish, hours }) => updated(prior, fish, hours),

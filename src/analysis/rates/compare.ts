@@ -1,7 +1,7 @@
 /** Two levels of a factor held against each other. */
 import type { Exposure } from "../effort/exposure.ts";
 import { type Estimate, FEWEST_EVENTS } from "../estimate.ts";
-import { chanceFaster, updated, weakPrior } from "./gamma-poisson.ts";
+import { chanceFaster, levelPrior, updated } from "./gamma-poisson.ts";
 import { type Counted, equalRatesP, rateRatio } from "./two-rates.ts";
 
 export interface Comparison {
@@ -22,7 +22,7 @@ const countedOf = ({ fish, hours }: Pick<Exposure, "fish" | "hours">): Counted =
 
 /**
  * Fish per hour of the first level against the second. The exact test and limits stand beside the
- * chance, which starts from a belief worth one fish at the common pace for either.
+ * chance, which starts from a belief worth a few fish at the common pace for either.
  */
 export function compareRates(
   one: Pick<Exposure, "fish" | "hours">,
@@ -35,7 +35,7 @@ export function compareRates(
   }
   const fish = first.count + second.count;
   const tells = fish >= FEWEST_EVENTS;
-  const prior = weakPrior(fish, first.exposure + second.exposure);
+  const prior = levelPrior(fish, first.exposure + second.exposure);
   const belief = ({ count, exposure }: Counted) => updated(prior, count, exposure);
   return {
     tells,
