@@ -11,7 +11,6 @@ import { type EarsChoice, rankEars } from "../speech/ranking.ts";
 import type { Recogniser, TroubleReason, Utterance } from "../speech/recogniser.ts";
 import { type Answer, Talkback, type TalkbackLevel } from "../speech/talkback.ts";
 import { TonePlayer } from "../speech/tone-player.ts";
-import { troubleWords } from "../speech/trouble-words.ts";
 import { findSynthesis, Voice } from "../speech/voice.ts";
 import { hearsContinuously, WebRecogniser } from "../speech/web-recogniser.ts";
 import { findWebSpeech } from "../speech/web-speech-types.ts";
@@ -21,6 +20,7 @@ import type { EarsCare } from "./ears-care.ts";
 import { appFolder } from "./ears-here.ts";
 import type { Hearing } from "./news.ts";
 import { TabLock } from "./tab-lock.ts";
+import { troubleOfEars } from "./trouble-of-ears.ts";
 
 export interface EarsOptions {
   hearing: Signal<Hearing>;
@@ -205,11 +205,9 @@ export class Ears {
     return this.#options.care.web.peek() === "sends" && (kind ?? this.#rank()[0]) === "web";
   }
 
-  #wordsFor(reason: TroubleReason): NonNullable<Hearing["trouble"]> {
-    const { what, remedy } = troubleWords(reason);
-    if (reason !== "not-kept") return { what, todo: remedy };
-    const noWeb = this.#options.care.web.peek() === "none";
-    return { what: noWeb ? listeningWords.web.none : what, todo: listeningWords.fetchFirst };
+  #wordsFor(reason: TroubleReason) {
+    const { web, offline } = this.#options.care;
+    return troubleOfEars(reason, { web: web.peek(), offline: offline.peek() });
   }
 
   #show(hearing: Hearing): void {
