@@ -152,7 +152,7 @@ export class Scribe {
     return this.#write({
       statements: reading.statements,
       doubts: reading.doubts,
-      verdict: judge(reading, confidence),
+      verdict: judge(reading, confidence, by),
       heard: heardOf(reading.heard, alternatives, confidence, by),
       ...(startedAt !== undefined && { at: startedAt }),
     });

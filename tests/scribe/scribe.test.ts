@@ -51,6 +51,13 @@ describe("what is said", () => {
     expect(bank.told.map(({ outcome }) => outcome)).toEqual(["check", "logged", "logged"]);
   });
 
+  test("is kept to be looked at, numbers or none, where the ears inside the app were unsure", async () => {
+    const bank = new Bank();
+    await bank.hear({ alternatives: ["feeding"], confidence: 0.3, by: "offline" });
+    await bank.hear({ alternatives: ["feeding"], confidence: 0.6, by: "offline" });
+    expect(bank.session.entries.map(({ verdict }) => verdict)).toEqual(["check", "log"]);
+  });
+
   test("is kept aside without a word where it is not for the log", async () => {
     const bank = new Bank();
     const last = await bank.hear({ alternatives: ["he's had two pounds off me"], by: "web" });

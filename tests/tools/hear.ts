@@ -13,11 +13,13 @@ import { readWav } from "./wav.ts";
 const reader = createReader();
 
 function linesOf(ear: NodeEar, file: string): string[] {
-  return ear.listen(readWav(file)).map(({ fit, fromMs, toMs, ...heard }) => {
+  const sound = readWav(file);
+  ear.warm(sound);
+  return ear.listen(sound).map(({ fit, fromMs, toMs, ...heard }) => {
     const text = isTold(heard.text, fit, USUAL_LIMITS) ? heard.text : "";
     const confidence = Number(confidenceOf(fit, USUAL_LIMITS).toFixed(3));
     const reading = reader.read([text]);
-    const verdict = judge(reading, confidence);
+    const verdict = judge(reading, confidence, "offline");
     const [from, to] = [fromMs / 1000, toMs / 1000];
     return JSON.stringify({
       file,

@@ -55,6 +55,7 @@ interface Hearing {
 }
 
 function hear(sound: Sound): Hearing {
+  ear.warm(sound);
   const before = process.cpuUsage();
   const heard = ear.listen(sound);
   const { user, system } = process.cpuUsage(before);
@@ -64,7 +65,7 @@ function hear(sound: Sound): Hearing {
   return {
     statements: readings.flatMap(({ statements }) => statements),
     verdicts: readings.map((reading, index) =>
-      judge(reading, confidenceOf(told[index]?.fit ?? 0, USUAL_LIMITS)),
+      judge(reading, confidenceOf(told[index]?.fit ?? 0, USUAL_LIMITS), "offline"),
     ),
     fits: sensible.map(({ fit }) => fit),
     heard,

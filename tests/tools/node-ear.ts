@@ -9,7 +9,7 @@ import { withOwnWords } from "../../src/speech/offline/own-words.ts";
 import { LOOP_DICTIONARY, phoneLoop } from "../../src/speech/offline/phone-loop.ts";
 import type { Names } from "../../src/speech/offline/places.ts";
 import { parseDictionary } from "../../src/speech/offline/pronounce.ts";
-import { SOUND_RATE_HZ, Suppressor } from "../../src/speech/offline/suppressor.ts";
+import { FRAME_SAMPLES, SOUND_RATE_HZ, Suppressor } from "../../src/speech/offline/suppressor.ts";
 import { earsPack } from "./build/ears-pack.ts";
 import { resample } from "./resample.ts";
 import type { Sound } from "./wav.ts";
@@ -20,12 +20,19 @@ export interface NodeHeard extends Heard {
 }
 
 export interface NodeEar {
+  /**
+   * Lets the suppressor learn the noise of a sound before it is heard: a recording begins in the
+   * middle of it, where a microphone has been open for a while.
+   */
+  warm(sound: Sound): void;
   /** Hears a whole sound, in pieces as a microphone gives them. */
   listen(sound: Sound): NodeHeard[];
 }
 
 /** As much as an audio worklet gathers before it passes sound on: 30 ms. */
 const PIECE_SAMPLES = 1440;
+/** After so much of it the noise is known; a single second of it was no help. */
+const WARM_SECONDS = 5;
 /** Silence after a file, so that its last words come to an end. */
 const TAIL_SAMPLES = SOUND_RATE_HZ;
 
@@ -42,6 +49,12 @@ export async function createNodeEar(own: Names = {}, pack = earsPack()): Promise
     loop: new PhraseDecoder({ module, model: pack, dictionary: LOOP_DICTIONARY, fsg: phoneLoop() }),
   };
   return {
+    warm({ samples, rateHz }) {
+      const start = samples.subarray(0, rateHz * WARM_SECONDS);
+      const sound = resample(start, rateHz, SOUND_RATE_HZ);
+      for (let at = 0; at + FRAME_SAMPLES <= sound.length; at += FRAME_SAMPLES)
+        suppressor.process(sound.subarray(at, at + FRAME_SAMPLES));
+    },
     listen({ samples, rateHz }) {
       const heard: NodeHeard[] = [];
       let before = process.cpuUsage();

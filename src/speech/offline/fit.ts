@@ -35,7 +35,7 @@ export interface FitLimits {
   sureFrom: number;
 }
 
-export const USUAL_LIMITS: FitLimits = { refuseBelow: -11, sureFrom: -8 };
+export const USUAL_LIMITS: FitLimits = { refuseBelow: -10.5, sureFrom: -7.5 };
 
 /** 0 to 1: one half at the limit of what is sure, and rising over a few units of fit. */
 export const confidenceOf = (fit: number, { sureFrom }: FitLimits): number =>

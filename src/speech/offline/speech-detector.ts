@@ -6,7 +6,8 @@ const BEGIN_FRAMES = 6;
 const BEGIN_CHANCE = 0.6;
 const GO_ON_CHANCE = 0.35;
 
-export const END_SILENCE_FRAMES = 36;
+/** People pause for a third of a second within a sentence; much more would keep them waiting. */
+export const END_SILENCE_FRAMES = 42;
 
 export type Turn = "begins" | "ends" | undefined;
 
