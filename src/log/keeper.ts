@@ -57,13 +57,20 @@ export class Keeper {
     return this.#next(async () => {
       const events =
         (await this.#flush()) && (await this.#attempt(() => this.#store.append(drafts)));
-      return events ? { events, isStored: true } : this.#hold(drafts);
+      if (!events) return this.#hold(drafts);
+      if (this.#keeping.trouble) this.#tell({ unsaved: [] });
+      return { events, isStored: true };
     });
   }
 
   /** Tries at once to store what is only in memory; true if nothing is left there. */
   retry(): Promise<boolean> {
     return this.#next(() => this.#flush());
+  }
+
+  /** What is stored could not be read: said at once, not only when something is to be stored. */
+  report(cause: unknown): void {
+    this.#tell({ ...this.#keeping, trouble: toTrouble(cause) });
   }
 
   /** Tells of every change in what is unsaved, and why. Returns the way to stop it. */

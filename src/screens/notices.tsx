@@ -19,7 +19,8 @@ function KeepingNotice({ app }: { app: App }) {
     <section class="notice notice-alarm" aria-label={words.storing.label}>
       {trouble && (
         <p>
-          <strong>{words.storing.unsaved(unsaved)}</strong> {trouble}
+          <strong>{unsaved > 0 ? words.storing.unsaved(unsaved) : words.storing.unread}</strong>{" "}
+          {trouble}
         </p>
       )}
       {damaged > 0 && <p>{words.storing.damaged(damaged)}</p>}

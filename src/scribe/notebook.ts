@@ -41,9 +41,7 @@ export class Notebook {
     };
     // Before reading, so that nothing another tab writes meanwhile is missed.
     this.#unsubscribe = store.subscribe(this.#take);
-    this.ready = store.session(id).then(this.#take, () => {
-      // The keeper tells of the trouble as soon as something is to be stored.
-    });
+    this.ready = store.session(id).then(this.#take, (cause) => keeper.report(cause));
   }
 
   /** Writes what one utterance or one touch did, all of it or nothing; it shows though unsaved. */

@@ -3,6 +3,7 @@ export const noticeWords = {
   storing: {
     label: "Storing",
     unsaved: (count: number) => `${count} ${count === 1 ? "entry is" : "entries are"} not stored.`,
+    unread: "What is stored cannot be read.",
     damaged: (count: number) =>
       `${count} stored ${count === 1 ? "record could not be read and was" : "records could not be read and were"} set aside. The rest is whole; an export takes them along.`,
   },

@@ -6,6 +6,7 @@ import { afterAll, beforeAll, expect, inject, test } from "vitest";
 import { type AppServer, startAppServer } from "./app-server.ts";
 import { Bench } from "./bench.ts";
 import { launchChromium } from "./chromium.ts";
+import { finished, makeV1, V1_DEVICE, V1_EVENTS } from "./store-v1.ts";
 
 let browser: Browser;
 let server: AppServer;
@@ -50,5 +51,88 @@ test("a new version is offered between sessions, never in one, and is taken when
     return { waits: registration?.waiting !== null, leads: registration?.active?.state };
   });
   expect(worker).toEqual({ waits: false, leads: "activated" });
+  await bench.close();
+});
+
+/** Runs in a page of the app's own place on the web, before the app is there. */
+const ofTheStore = [
+  `const V1_DEVICE = ${JSON.stringify(V1_DEVICE)}`,
+  `const V1_EVENTS = ${JSON.stringify(V1_EVENTS)}`,
+  // What sends functions as text may have put names on them.
+  "globalThis.__name ??= (named) => named",
+  ...[finished, makeV1].map(String),
+].join(";\n");
+
+test("an app of today opens the log that one of version 1 has left", async () => {
+  const context = await browser.newContext();
+  const page = await context.newPage();
+  await page.goto(`${server.url}icon.svg`);
+  await page.evaluate(`${ofTheStore};\nmakeV1("pegscribe")`);
+  await page.evaluate(() => localStorage.setItem("pegscribe.session", "saturday"));
+  const bench = await Bench.open(browser, { url: server.url, context });
+  await expect.poll(() => bench.part("Weight and count").textContent()).toContain("3 lb");
+  await bench.type("F1 two pounds");
+  await expect.poll(() => bench.part("Weight and count").textContent()).toContain("5 lb");
+  expect(bench.complaints).toEqual([]);
+  await bench.close();
+});
+
+test("an app that is older than the log says so, keeps what is said, and harms nothing", async () => {
+  const bench = await Bench.open(browser, { url: server.url });
+  const { page } = bench;
+  await bench.type("F1 two pounds");
+  // As a later version would have left it, in another tab.
+  await page.evaluate(
+    () =>
+      new Promise<void>((done, failed) => {
+        const opening = indexedDB.open("pegscribe", 99);
+        opening.onerror = () => failed(opening.error);
+        opening.onsuccess = () => {
+          opening.result.close();
+          done();
+        };
+      }),
+  );
+  await bench.type("carp three pounds");
+  await page.getByText("1 entry is not stored.").waitFor();
+  await page
+    .getByText(/the log in a different version/)
+    .first()
+    .waitFor();
+  expect(await bench.part("Weight and count").textContent()).toContain("5 lb");
+  await page.reload();
+  await page
+    .getByText(/the log in a different version/)
+    .first()
+    .waitFor();
+  const stored = await page.evaluate(
+    () =>
+      new Promise<number>((done) => {
+        const opening = indexedDB.open("pegscribe");
+        opening.onsuccess = () => {
+          const count = opening.result.transaction("events").objectStore("events").count();
+          count.onsuccess = () => done(count.result);
+        };
+      }),
+  );
+  expect(stored).toBe(1);
+  await bench.close();
+});
+
+test("a new version leaves a session of another tab alone until that tab is loaded again", async () => {
+  const bench = await Bench.open(browser, { url: server.url });
+  const { page } = bench;
+  await page.evaluate(() => navigator.serviceWorker.ready);
+  await bench.type("F1 two pounds");
+  await page.evaluate(() => Object.assign(window, { isTheSamePage: true }));
+  appendFileSync(join(folder, "sw.js"), "\n// Another later version.\n");
+  await page.evaluate(async () => {
+    const worker = await navigator.serviceWorker.getRegistration();
+    await worker?.update();
+    worker?.waiting?.postMessage({ type: "SKIP_WAITING" });
+  });
+  await bench.type("carp three pounds");
+  expect(await page.evaluate(() => "isTheSamePage" in window)).toBe(true);
+  expect(await bench.part("Weight and count").textContent()).toContain("5 lb");
   await bench.close();
 });

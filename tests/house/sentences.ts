@@ -6,7 +6,8 @@ import { lineOf, parse } from "./imports.ts";
  * Rooms that show or say something; what they say stands in `src/words/`. The ears report to the log
  * of troubles in words of their own, which nobody is shown.
  */
-const SPEAKING = /^src\/(main\.tsx$|screens\/|scribe\/|share\/|board\/|speech\/trouble-words|ui\/)/;
+const SPEAKING =
+  /^src\/(main\.tsx$|screens\/|scribe\/|share\/|board\/|speech\/trouble-words|log\/trouble|ui\/)/;
 
 /** What an angler says on the sample day is data of the language, like the grammar's own examples. */
 const SAYINGS = "src/scribe/sample-session.ts";

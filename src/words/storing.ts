@@ -1,0 +1,12 @@
+/** What went wrong with storing, and what to do about it. */
+export const storingWords = {
+  quota:
+    "The phone has no room left for the log. Free some space; until then, export what is here.",
+  refused:
+    "This browser does not let the log be stored. Leave private browsing, or allow this site to store data.",
+  closed: "The log is closed. Load the page again.",
+  blocked:
+    "Another tab holds the log in a different version. Close the other tabs, then load the page again.",
+  aborted: "The browser broke off storing. It is tried again; export if it goes on.",
+  unknown: "The log could not be stored. It is tried again; export if it goes on.",
+} as const;
