@@ -66,3 +66,17 @@ test("nothing on the screen moves by itself", () => {
   const moving = sheets.filter(([, css]) => /\b(animation|transition|scroll-behavior)\b/.test(css));
   expect(moving.map(([path]) => path)).toEqual([]);
 });
+
+test("the page on the look states every colour with its contrast, as it is", () => {
+  const rows = pairsOf(light).map(([ink, ground]) => {
+    const inTheme = (theme: typeof light) => {
+      const [on = "", under = ""] = [theme.get(ink), theme.get(ground)];
+      return `${on} on ${under}, ${contrast(on, under).toFixed(1)}`;
+    };
+    return `| \`--${ink}\` on \`--${ground}\` | ${inTheme(light)} | ${inTheme(dark)} |`;
+  });
+  const page = readFileSync("DEVELOPERS.md", "utf8");
+  const missing = rows.filter((row) => !page.includes(row));
+  if (missing.length) console.log(`The rows are:\n${rows.join("\n")}`);
+  expect(missing).toEqual([]);
+});
