@@ -6,7 +6,7 @@ import { plainCell, safeCell } from "../../src/share/csv/cells.ts";
 import { eventsCsv, readEventsCsv } from "../../src/share/csv/events-csv.ts";
 import { fishCsv } from "../../src/share/csv/fish-csv.ts";
 import { amend, entry, MINUTE_MS, SESSION, START } from "../log/session-script.ts";
-import { day, INJECTIONS, text } from "./days.ts";
+import { day, INJECTIONS, statement, text } from "./days.ts";
 
 /** A table as any program reads it. */
 function parsed(csv: string): Record<string, string>[] {
@@ -47,6 +47,17 @@ describe("the table of events", () => {
         expect(cells.filter((cell) => /^[=+\-@\t\r]/.test(cell))).toEqual([]);
       }),
       { numRuns: 100 },
+    );
+  });
+
+  test("has a column for every field that can be said, the spoken unit aside", () => {
+    fc.assert(
+      fc.property(statement, (said) => {
+        fc.pre(said.kind !== "remind");
+        const rest = parsed(eventsCsv([entry(1, said)]))[0]?.rest_json || '{"fields":{}}';
+        const { unit: _, ...fields } = JSON.parse(rest).fields;
+        expect(fields).toEqual({});
+      }),
     );
   });
 
