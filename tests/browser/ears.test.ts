@@ -145,6 +145,16 @@ describe("with ears of both kinds", () => {
     await page.getByRole("button", { name: "Get ready" }).waitFor();
     expect(await page.evaluate(() => caches.has("pegscribe-ears"))).toBe(false);
   });
+
+  test("where those of the browser are switched off, it says so and offers the others", async () => {
+    const { page } = bench;
+    await bench.go("Live");
+    await bench.listen();
+    await page.evaluate(() => window.scripted.fail("service-not-allowed"));
+    await page.getByText("Or fetch the ears inside the app in Set-up").first().waitFor();
+    expect(await bench.spoken()).toBe("Speech recognition is switched off on this device.");
+    await bench.type("bite");
+  });
 });
 
 test("of two open tabs the one that listens speaks the warnings, and both show them", async () => {

@@ -30,7 +30,7 @@ export const SESSION = [
   "all out",
 ];
 
-export const LEAD_SECONDS = 1;
+const LEAD_SECONDS = 1;
 const QUIET_SECONDS = 0.8;
 /** A gust as strong as speech. */
 const GUST_SECONDS = 1;

@@ -3,9 +3,9 @@
 export interface Probe {
   /** How often a microphone was asked for. */
   opened: number;
-  /** Wall times in milliseconds since the epoch. */
-  firstSoundAt: number | undefined;
-  heard: { at: number; text: string }[];
+  /** Stretches of sound as a meter on the same microphone saw them; wall times in milliseconds. */
+  sounds: { from: number; to: number }[];
+  heard: { at: number; text: string; endedAt: number }[];
   /** What the screen shows as heard last, each time it changes. */
   shown: { at: number; text: string }[];
 }
@@ -16,7 +16,7 @@ declare global {
   }
 }
 
-/** Samples of a block of the meter: it knows of a sound one block after it began, at most two. */
+/** Samples of a block of the meter, which tells of a sound two blocks late at most. */
 export const METER_BLOCK = 1024;
 
 /**
@@ -24,7 +24,7 @@ export const METER_BLOCK = 1024;
  * script's runner adds a helper of its own. @param level above which there is sound
  */
 export function installProbe([block, level]: readonly [number, number]): void {
-  window.probe = { opened: 0, firstSoundAt: undefined, heard: [], shown: [] };
+  window.probe = { opened: 0, sounds: [], heard: [], shown: [] };
   const { probe } = window;
 
   const open = navigator.mediaDevices.getUserMedia.bind(navigator.mediaDevices);
@@ -34,10 +34,11 @@ export function installProbe([block, level]: readonly [number, number]): void {
     const context = new AudioContext({ sampleRate: 48_000 });
     const meter = context.createScriptProcessor(block, 1, 1);
     meter.onaudioprocess = ({ inputBuffer }) => {
-      if (inputBuffer.getChannelData(0).some((sample) => Math.abs(sample) > level)) {
-        probe.firstSoundAt ??= Date.now();
-        void context.close();
-      }
+      if (!inputBuffer.getChannelData(0).some((sample) => Math.abs(sample) > level)) return;
+      const now = Date.now();
+      const last = probe.sounds.at(-1);
+      if (last && now - last.to < 300) last.to = now;
+      else probe.sounds.push({ from: now, to: now });
     };
     context.createMediaStreamSource(stream).connect(meter).connect(context.destination);
     return stream;
@@ -47,7 +48,8 @@ export function installProbe([block, level]: readonly [number, number]): void {
     constructor(address: string | URL, options?: WorkerOptions) {
       super(address, options);
       this.addEventListener("message", ({ data }) => {
-        if (data?.is === "heard") probe.heard.push({ at: Date.now(), text: data.text });
+        if (data?.is === "heard")
+          probe.heard.push({ at: Date.now(), text: data.text, endedAt: data.endedAt });
       });
     }
   };
