@@ -283,6 +283,16 @@ describe("the pace", () => {
     expect(bank.reminded.filter((words) => words.startsWith("Gone quiet"))).toHaveLength(2);
   });
 
+  test("that goes to and fro about the limit is told of once", async () => {
+    const bank = new Bank();
+    await bank.say("start the session");
+    await fishEvery(bank, 3, 15);
+    while (bank.reminded.length === 0) bank.wait(1);
+    await bank.say("F1 one pound", "F1 one pound");
+    for (let minute = 0; minute < 9; minute += 1) bank.wait(1);
+    expect(bank.reminded).toHaveLength(1);
+  });
+
   test("is not told of in a break, nor while it is switched off", async () => {
     const bank = new Bank();
     await bank.say("start the session");
