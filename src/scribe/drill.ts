@@ -11,7 +11,7 @@ import {
 import { ALL_TOLD, USUAL_VOICE, type VoiceChoice } from "../speech/offline/suit.ts";
 import type { Tried } from "../speech/offline/worker-messages.ts";
 import type { Recogniser, Trouble, Utterance } from "../speech/recogniser.ts";
-import { DRILL_PHRASES } from "./drill-phrases.ts";
+import { DRILL_PHRASES } from "../words/drill.ts";
 
 export const QUIET_S = 10;
 export const CHAT_S = 20;

@@ -43,3 +43,27 @@ export const drillWords = {
   file: "my-voice.wav",
   phrases: "Phrase by phrase",
 } as const;
+
+/** What the drill has read out: usual phrases that together hold most sounds, numbers and bait names. */
+export const DRILL_PHRASES: readonly string[] = [
+  "carp four pounds",
+  "skimmer ten ounces",
+  "lost one at the net",
+  "depth half a metre",
+  "hook pulled",
+  "feeding",
+  "rig two",
+  "bream three pounds eight",
+  "missed one",
+  "ten centimetres shallower",
+  "new net",
+  "roach six ounces",
+  "going in",
+  "scratch that",
+  "tench five pounds",
+  "on the worm",
+  "what have i got",
+  "size sixteen hook",
+  "little knock",
+  "perch twelve ounces",
+];

@@ -45,6 +45,14 @@ test("can be put on a home screen", async () => {
     const icon = await fetch(server.url + src);
     expect([src, icon.headers.get("content-type")]).toEqual([src, type]);
   }
+  for (const { src, sizes } of JSON.parse(data).screenshots) {
+    const picture = Buffer.from(await (await fetch(server.url + src)).arrayBuffer());
+    expect([src, `${picture.readUInt32BE(16)}x${picture.readUInt32BE(20)}`]).toEqual([src, sizes]);
+  }
+  for (const { url } of JSON.parse(data).shortcuts) {
+    await page.goto(new URL(url, server.url).href);
+    await page.locator("main h1").first().waitFor();
+  }
   const { installabilityErrors } = await session.send("Page.getInstallabilityErrors");
   // A test's profile is a private one, from which nothing is ever put on a home screen.
   expect(installabilityErrors.map(({ errorId }) => errorId)).toEqual(["in-incognito"]);

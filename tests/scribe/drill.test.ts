@@ -4,9 +4,9 @@ import { compileGrammar } from "../../grammar/fsg/compile.ts";
 import { heardGrammar } from "../../grammar/fsg/heard-grammar.ts";
 import { createReader } from "../../grammar/read.ts";
 import { CHAT_S, Drill, type DrillEars, QUIET_S } from "../../src/scribe/drill.ts";
-import { DRILL_PHRASES } from "../../src/scribe/drill-phrases.ts";
 import { limitsOf, USUAL_VOICE, type VoiceChoice } from "../../src/speech/offline/suit.ts";
 import type { RecogniserEars, Utterance } from "../../src/speech/recogniser.ts";
+import { DRILL_PHRASES } from "../../src/words/drill.ts";
 import { FakeClock } from "../speech/fake-clock.ts";
 
 const reader = createReader();

@@ -8,6 +8,8 @@ export interface Probe {
   heard: { at: number; text: string; endedAt: number }[];
   /** What the screen shows as heard last, each time it changes. */
   shown: { at: number; text: string }[];
+  /** Takes the meter away, whose own work would be counted. */
+  endMeter(): void;
 }
 
 declare global {
@@ -24,7 +26,7 @@ export const METER_BLOCK = 1024;
  * script's runner adds a helper of its own. @param level above which there is sound
  */
 export function installProbe([block, level]: readonly [number, number]): void {
-  window.probe = { opened: 0, sounds: [], heard: [], shown: [] };
+  window.probe = { opened: 0, sounds: [], heard: [], shown: [], endMeter() {} };
   const { probe } = window;
 
   const open = navigator.mediaDevices.getUserMedia.bind(navigator.mediaDevices);
@@ -32,6 +34,7 @@ export function installProbe([block, level]: readonly [number, number]): void {
     probe.opened += 1;
     const stream = await open(wanted);
     const context = new AudioContext({ sampleRate: 48_000 });
+    probe.endMeter = () => void context.close();
     const meter = context.createScriptProcessor(block, 1, 1);
     meter.onaudioprocess = ({ inputBuffer }) => {
       if (!inputBuffer.getChannelData(0).some((sample) => Math.abs(sample) > level)) return;

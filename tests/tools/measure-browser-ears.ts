@@ -171,6 +171,7 @@ try {
     { timeout: (4000 * session.length) / SOUND_RATE_HZ },
   );
   report(all, await page.evaluate(() => window.probe));
+  await page.evaluate(() => window.probe.endMeter());
   await page.waitForTimeout(3000);
   await idle(page, `listening to a hiss of ${HISS_LEVEL}`);
   await page.waitForTimeout(10_000);

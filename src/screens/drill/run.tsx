@@ -1,5 +1,4 @@
-import { DRILL_PHRASES } from "../../scribe/drill-phrases.ts";
-import { drillWords as words } from "../../words/drill.ts";
+import { DRILL_PHRASES, drillWords as words } from "../../words/drill.ts";
 import type { Drill, DrillState } from "../app/voice.ts";
 
 /** What is to be done now. */
