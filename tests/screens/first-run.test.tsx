@@ -21,7 +21,7 @@ test("they come by themselves on a phone that is new to the app, and only there"
   await screen.findByRole("heading", { level: 1, name: "First steps" });
   await waitFor(() => expect(app.asked).toEqual(["practise"]));
   unmount();
-  expect(app.asked).toEqual(["practise", "stop practising"]);
+  await waitFor(() => expect(app.asked).toEqual(["practise", "stop practising"]));
   app.plays.isNew.value = false;
   render(<Shell app={app} />);
   screen.getByRole("main", { name: "Live" });
