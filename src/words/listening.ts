@@ -62,7 +62,7 @@ export const listeningWords = {
     byWeb: (sends: boolean) => `By the browser, ${sends ? "over the network" : "on this phone"}`,
     byOffline: "Inside the app, on this phone",
   },
-  orFetch: "Or fetch the ears inside the app in Set-up, under Listening.",
+  orFetch: "Or fetch the ears inside the app in Set-up.",
   fetchFirst: `Fetch the ears inside the app in Set-up, under Listening. ${TYPING_WORKS}`,
   elsewhere: {
     what: "Another tab is listening.",

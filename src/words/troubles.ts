@@ -7,8 +7,7 @@ export const troubleSentences = {
   },
   "service-off": {
     what: "Speech recognition is switched off on this device.",
-    remedy:
-      "Turn on dictation or the voice assistant in the device's settings, then tap to listen again.",
+    remedy: "Turn on dictation or the voice assistant in the device's settings, then tap again.",
   },
   "no-microphone": {
     what: "No sound is coming from a microphone.",

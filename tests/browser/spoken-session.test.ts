@@ -115,8 +115,7 @@ test("at full talkback each entry is said back", async () => {
 test("a net near its limit is warned of aloud and on the screen", async () => {
   const bench = await Bench.open(browser, { url: server.url });
   await bench.go("Set-up");
-  await bench.page.getByLabel("Most in one net").fill("10");
-  await bench.page.keyboard.press("Tab");
+  await bench.page.getByRole("button", { name: "Net limit up 10 lb" }).click();
   await bench.go("Live");
   await bench.listen();
   await bench.say("carp nine pounds eight");

@@ -36,15 +36,14 @@ test("a reload in the middle loses nothing, and the session goes on", async () =
 test("a new session starts empty, and the old one can be opened again", async () => {
   const bench = await Bench.open(browser, { url: server.url });
   const { page } = bench;
-  await bench.type("F1 two pounds");
-  await bench.go("Set-up");
+  await bench.type("F1 two pounds", "all out");
+  await bench.go("Sessions");
   await page.getByRole("button", { name: "New session" }).click();
-  await bench.go("Live");
-  await bench.type("carp nine pounds");
+  await page.getByRole("button", { name: "Start the session" }).waitFor();
+  await bench.type("carp nine pounds", "all out");
   expect(await weight(bench)).toContain("9 lb");
-  await bench.go("Set-up");
-  // Whichever of the two is not open.
-  await page.locator("button:not([aria-current])", { hasText: /\d\d:\d\d to / }).click();
+  await bench.go("Sessions");
+  await page.getByRole("button", { name: /^Open:/ }).click();
   await bench.go("Live");
   await expect.poll(() => weight(bench)).toContain("2 lb");
   await bench.close();
