@@ -22,6 +22,10 @@ export interface LogSchema extends DBSchema {
   digests: { key: string; value: DigestRecord };
   /** Sessions that were taken out here. */
   removed: { key: string; value: { session: string } };
+  /** Events that have to go to a shared board, by their place in the row. */
+  outbox: { key: number; value: { event: string } };
+  /** What the phone keeps of the board it is on; whoever joined knows how to read it. */
+  joined: { key: string; value: unknown };
 }
 
 export type LogDatabase = IDBPDatabase<LogSchema>;
@@ -41,6 +45,8 @@ export async function upgrade(db: LogDatabase, from: number, tx: Upgrade): Promi
   // Version 2 had nothing by which to find a session but its events.
   if (from < 3) {
     db.createObjectStore("removed", { keyPath: "session" });
+    db.createObjectStore("outbox", { autoIncrement: true });
+    db.createObjectStore("joined");
     const digests = db.createObjectStore("digests", { keyPath: "session" });
     const ids = from === 0 ? [] : await sessionIds(tx.objectStore("events").index("times"));
     await Promise.all(ids.map((session) => digests.put({ session })));

@@ -40,7 +40,7 @@ export class IdbStore implements LogStore {
 
   async append(drafts: readonly EventDraft[]): Promise<LogEvent[]> {
     const { events, fresh } = await this.#connection.run((db) =>
-      write(db, ["events", "device", "digests"], async (tx) => {
+      write(db, ["events", "device", "digests", "joined", "outbox"], async (tx) => {
         const stored = tx.objectStore("events");
         let device = (await tx.objectStore("device").get(THIS_DEVICE)) ?? newDevice();
         const events: LogEvent[] = [];
@@ -59,6 +59,9 @@ export class IdbStore implements LogStore {
         }
         await tx.objectStore("device").put(device, THIS_DEVICE);
         await markStale(tx.objectStore("digests"), fresh);
+        if ((await tx.objectStore("joined").count()) > 0) {
+          for (const { id } of fresh) await tx.objectStore("outbox").add({ event: id });
+        }
         return { events, fresh };
       }),
     );

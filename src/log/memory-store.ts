@@ -1,6 +1,7 @@
 import type { SteadyClock } from "./clock.ts";
 import { newDevice, stampNext } from "./device.ts";
 import type { EventDraft, LogEvent } from "./event.ts";
+import { MemoryOutbox } from "./memory-outbox.ts";
 import type {
   DigestRecord,
   EventListener,
@@ -19,6 +20,8 @@ export class MemoryStore implements LogStore {
   readonly #removalListeners = new Set<RemovalListener>();
   readonly #digests = new Map<string, DigestRecord>();
   readonly #removed = new Set<string>();
+  /** What goes to a shared board. */
+  readonly outbox = new MemoryOutbox((id) => this.#events.get(id));
   #device = newDevice();
   #isClosed = false;
 
@@ -38,6 +41,7 @@ export class MemoryStore implements LogStore {
       fresh.push(event);
       return event;
     });
+    this.outbox.put(fresh.map(({ id }) => id));
     this.#written(fresh);
     return events;
   }

@@ -1,6 +1,8 @@
 /** What only the store in IndexedDB must do: each check has a database of its own. */
 import { SteadyClock } from "../../src/log/clock.ts";
+import { IdbOutbox } from "../../src/log/idb-outbox.ts";
 import { IdbStore } from "../../src/log/idb-store.ts";
+import { OUTBOX_CONTRACT } from "../log/outbox-contract.ts";
 import { assertEqual, assertTrouble, draft, event } from "../log/store-contract.ts";
 import { makeV1, openRaw, V1_DEVICE, V1_EVENTS } from "./store-v1.ts";
 import { makeV2 } from "./store-v2.ts";
@@ -41,6 +43,10 @@ async function withMethod<T extends object, K extends keyof T>(
 }
 
 export const IDB_CHECKS: readonly IdbCheck[] = [
+  ...OUTBOX_CONTRACT.map(({ name, run }) => ({
+    name: `and its outbox ${name}`,
+    run: (database: string) => run(open(database), new IdbOutbox(database)),
+  })),
   {
     name: "keeps events and the device's numbers for the next start",
     async run(database) {
