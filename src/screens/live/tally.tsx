@@ -1,9 +1,9 @@
+import { rateNow } from "../../analysis/rates/rate-now.ts";
 import { Figure } from "../../ui/figure.tsx";
 import { formatElapsed, formatRate, formatWeight } from "../../ui/format.ts";
 import { tallyWords as say } from "../../words/tally.ts";
 import type { App } from "../app.ts";
 import { Bag } from "./bag.tsx";
-import { rateNow } from "./rate-now.ts";
 
 /** The running weight and count. */
 export function Tally({ app }: { app: App }) {

@@ -1,6 +1,7 @@
 /** Fish an hour of fishing time: a plain count, now and over the session. */
-import { clip, fishedStretches, lengthOf, type Stretch } from "../../analysis/effort/stretches.ts";
+
 import type { Session } from "../../log/session.ts";
+import { clip, fishedStretches, lengthOf, type Stretch } from "../effort/stretches.ts";
 
 /** "Now" is the last half hour, breaks not taken out of its limits but out of its time. */
 export const NOW_MS = 30 * 60_000;

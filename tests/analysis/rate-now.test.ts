@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
+import { NOW_MS, rateNow } from "../../src/analysis/rates/rate-now.ts";
 import { foldSession } from "../../src/log/fold.ts";
-import { NOW_MS, rateNow } from "../../src/screens/live/rate-now.ts";
 import { entry, MINUTE_MS, SESSION, START } from "../log/session-script.ts";
 
 const at = (minutes: number) => START + minutes * MINUTE_MS;
