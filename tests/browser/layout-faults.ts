@@ -1,11 +1,12 @@
 /** What is looked for in a page, each sent to it as text: nothing here may draw on anything outside. */
 
-/** Words that are broken over lines, cut off, or beside the screen; and a page that scrolls sideways. */
+/** Words that are broken over lines, cut off, or beside the screen; and a page that scrolls at all: only the screen in it does. */
 export function cutWords(): string[] {
   const faults: string[] = [];
   const main = document.querySelector("main");
   if (main && main.scrollWidth > main.clientWidth) faults.push("the screen scrolls sideways");
   if (document.documentElement.scrollWidth > innerWidth) faults.push("the page scrolls sideways");
+  if (document.documentElement.scrollHeight > innerHeight) faults.push("the page scrolls down");
   const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
   while (walker.nextNode()) {
     const node = walker.currentNode;
