@@ -1,0 +1,83 @@
+/**
+ * Who may do what on a board, as signed statements (NATS JWTs) that the server checks by itself.
+ * Chosen over users and passwords in the configuration because they end at a stated time without
+ * anybody reloading anything, and because every server of a cluster holds them with the same file.
+ */
+import {
+  createAccount,
+  createOperator,
+  createUser,
+  encodeAccount,
+  encodeOperator,
+  encodeUser,
+  type KeyPair,
+} from "@nats-io/jwt";
+import type { Invitation } from "../../../src/board/invitation.ts";
+import { inboxOf, readingSubjects, seatSubjects } from "../../../src/board/subjects.ts";
+
+/** What a server's configuration needs of the keys; the signing keys themselves are not in it. */
+export interface Trust {
+  operatorJwt: string;
+  system: { key: string; jwt: string };
+  account: { key: string; jwt: string };
+}
+
+export interface Credential {
+  jwt: string;
+  seed: string;
+}
+
+/** Makes credentials for one board's account; keys live as long as this object. */
+export class Issuer {
+  readonly trust: Trust;
+  readonly #account: KeyPair;
+
+  private constructor(trust: Trust, account: KeyPair) {
+    this.trust = trust;
+    this.#account = account;
+  }
+
+  /** @param mostBytes room on disk for the board's stream */
+  static async open(mostBytes: number): Promise<Issuer> {
+    const [operator, system, account] = [createOperator(), createAccount(), createAccount()];
+    const signer = { signer: operator };
+    const limits = {
+      ...{ conn: -1, leaf: -1, subs: -1, data: -1, payload: -1, imports: -1, exports: -1 },
+      ...{ wildcards: true, mem_storage: 0, disk_storage: mostBytes, streams: 1, consumer: -1 },
+    };
+    const trust = {
+      operatorJwt: await encodeOperator("pegscribe", operator, {
+        system_account: system.getPublicKey(),
+      }),
+      system: {
+        key: system.getPublicKey(),
+        jwt: await encodeAccount("system", system, {}, signer),
+      },
+      account: {
+        key: account.getPublicKey(),
+        jwt: await encodeAccount("board", account, { limits }, signer),
+      },
+    };
+    return new Issuer(trust, account);
+  }
+
+  /** May do anything in the board's account: makes the stream. Never handed out. */
+  keeper(): Promise<Credential> {
+    return this.#issue("keeper", {});
+  }
+
+  /** May write as one seat and read the board. @param until milliseconds since the epoch */
+  async seat(place: Pick<Invitation, "address" | "board" | "seat">, until: number) {
+    const { board, seat } = place;
+    const pub = { allow: [seatSubjects(board, seat), ...readingSubjects(board)] };
+    const rights = { pub, sub: { allow: [`${inboxOf(seat)}.>`] } };
+    return { ...place, ...(await this.#issue(seat, rights, until)) } satisfies Invitation;
+  }
+
+  async #issue(name: string, rights: object, until?: number): Promise<Credential> {
+    const user = createUser();
+    const ends = until === undefined ? {} : { exp: Math.floor(until / 1000) };
+    const jwt = await encodeUser(name, user, this.#account, rights, ends);
+    return { jwt, seed: new TextDecoder().decode(user.getSeed()) };
+  }
+}
