@@ -6,7 +6,7 @@ import { type Browser, chromium, type LaunchOptions } from "playwright-core";
 const NAMES = ["chromium", "chromium-browser", "google-chrome", "google-chrome-stable", "chrome"];
 
 /** Without these a browser calls out to its maker's hosts, and as root it does not start. */
-const ARGS = [
+export const CHROMIUM_ARGS = [
   "--no-sandbox",
   "--disable-gpu",
   "--disable-quic",
@@ -25,7 +25,7 @@ export function launchChromium(options: LaunchOptions = {}): Promise<Browser> {
   return chromium.launch({
     ...options,
     executablePath: chromiumPath(),
-    args: [...ARGS, ...(options.args ?? [])],
+    args: [...CHROMIUM_ARGS, ...(options.args ?? [])],
   });
 }
 

@@ -1,0 +1,58 @@
+/**
+ * Confirmed means stored: the browser is killed outright at random moments in a stream of entries,
+ * started again each time, and what was confirmed by tone is looked for on the disk.
+ */
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { randomOf } from "../../simulation/random.ts";
+import { Account } from "./account.ts";
+import { live, liveInPeace, type Setting } from "./life.ts";
+import { phrases } from "./phrases.ts";
+import { drawLife } from "./plan.ts";
+
+export interface KillOptions {
+  /** Where the built app is served, with a slash at the end. */
+  url: string;
+  seed: number;
+  kills: number;
+  /** How many phrases are said in all. */
+  entries: number;
+}
+
+export interface KillReport {
+  kills: number;
+  said: number;
+  confirmed: number;
+  unconfirmedFound: number;
+  faults: readonly string[];
+}
+
+export async function killAtRandom(options: KillOptions): Promise<KillReport> {
+  const { url, seed, kills, entries } = options;
+  const random = randomOf(seed);
+  const row = phrases(entries, random);
+  const profile = mkdtempSync(join(tmpdir(), "pegscribe-profile-"));
+  const account = new Account();
+  const setting: Setting = { url, profile, account };
+  try {
+    // Chromium writes what is not the log, such as which session is open, seconds later.
+    await liveInPeace(setting);
+    let said = 0;
+    for (let left = kills; left > 0; left -= 1) {
+      const next = row.slice(said, said + Math.ceil((2 * (entries - said)) / left));
+      said += await live(setting, next, drawLife(next.length, random));
+    }
+    await liveInPeace(setting);
+  } finally {
+    rmSync(profile, { recursive: true, force: true });
+  }
+  const { confirmed, unconfirmedFound, faults } = account;
+  return {
+    kills,
+    said: account.said.length,
+    confirmed: confirmed.length,
+    unconfirmedFound,
+    faults: [...faults],
+  };
+}
