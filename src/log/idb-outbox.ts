@@ -1,9 +1,29 @@
+import type { IDBPObjectStore, StoreNames } from "idb";
+import type { LogEvent } from "./event.ts";
 import { Connection } from "./idb-connection.ts";
+import type { LogSchema } from "./idb-schema.ts";
 import { write } from "./idb-write.ts";
 import type { Outbox, Waiting } from "./outbox.ts";
 
 /** The one key of the `joined` store. */
 export const THIS_BOARD = "this";
+
+type Store<Name extends "joined" | "outbox"> = IDBPObjectStore<
+  LogSchema,
+  StoreNames<LogSchema>[],
+  Name,
+  "readwrite"
+>;
+
+/** In the transaction that adds the events, so that none of them is ever forgotten. */
+export async function putOut(
+  joined: Store<"joined">,
+  outbox: Store<"outbox">,
+  events: readonly LogEvent[],
+): Promise<void> {
+  if ((await joined.count()) === 0) return;
+  for (const { id } of events) await outbox.add({ event: id });
+}
 
 /** The outbox that `IdbStore` fills, through a connection of its own. */
 export class IdbOutbox implements Outbox {

@@ -5,7 +5,7 @@ import type { LogEvent } from "./event.ts";
 import { sessionIds } from "./idb-spans.ts";
 import type { DamagedRecord, DigestRecord } from "./store.ts";
 
-export const SCHEMA_VERSION = 3;
+export const SCHEMA_VERSION = 4;
 
 /** The one key of the `device` store. */
 export const THIS_DEVICE = "this";
@@ -45,10 +45,13 @@ export async function upgrade(db: LogDatabase, from: number, tx: Upgrade): Promi
   // Version 2 had nothing by which to find a session but its events.
   if (from < 3) {
     db.createObjectStore("removed", { keyPath: "session" });
-    db.createObjectStore("outbox", { autoIncrement: true });
-    db.createObjectStore("joined");
     const digests = db.createObjectStore("digests", { keyPath: "session" });
     const ids = from === 0 ? [] : await sessionIds(tx.objectStore("events").index("times"));
     await Promise.all(ids.map((session) => digests.put({ session })));
+  }
+  // Version 3 knew no shared board, at first.
+  if (from < 4 && !db.objectStoreNames.contains("outbox")) {
+    db.createObjectStore("outbox", { autoIncrement: true });
+    db.createObjectStore("joined");
   }
 }

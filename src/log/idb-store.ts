@@ -4,6 +4,7 @@ import type { EventDraft, LogEvent } from "./event.ts";
 import { Connection } from "./idb-connection.ts";
 import { sound } from "./idb-damage.ts";
 import { keepDigest, markStale } from "./idb-digests.ts";
+import { putOut } from "./idb-outbox.ts";
 import { bringBack, readmit, remove } from "./idb-removals.ts";
 import { THIS_DEVICE } from "./idb-schema.ts";
 import { spans } from "./idb-spans.ts";
@@ -59,9 +60,7 @@ export class IdbStore implements LogStore {
         }
         await tx.objectStore("device").put(device, THIS_DEVICE);
         await markStale(tx.objectStore("digests"), fresh);
-        if ((await tx.objectStore("joined").count()) > 0) {
-          for (const { id } of fresh) await tx.objectStore("outbox").add({ event: id });
-        }
+        await putOut(tx.objectStore("joined"), tx.objectStore("outbox"), fresh);
         return { events, fresh };
       }),
     );
@@ -69,9 +68,17 @@ export class IdbStore implements LogStore {
     return events;
   }
 
-  async put(events: readonly LogEvent[]): Promise<LogEvent[]> {
+  put(events: readonly LogEvent[]): Promise<LogEvent[]> {
+    return this.#put(events, false);
+  }
+
+  putOwn(events: readonly LogEvent[]): Promise<LogEvent[]> {
+    return this.#put(events, true);
+  }
+
+  async #put(events: readonly LogEvent[], isOwn: boolean): Promise<LogEvent[]> {
     const fresh = await this.#connection.run((db) =>
-      write(db, ["events", "digests", "removed"], async (tx) => {
+      write(db, ["events", "digests", "removed", "joined", "outbox"], async (tx) => {
         const stored = tx.objectStore("events");
         const removed = new Set(await tx.objectStore("removed").getAllKeys());
         const fresh: LogEvent[] = [];
@@ -82,6 +89,7 @@ export class IdbStore implements LogStore {
           fresh.push(event);
         }
         await markStale(tx.objectStore("digests"), fresh);
+        if (isOwn) await putOut(tx.objectStore("joined"), tx.objectStore("outbox"), fresh);
         return fresh;
       }),
     );

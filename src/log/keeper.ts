@@ -94,7 +94,7 @@ export class Keeper {
   async #flush(): Promise<boolean> {
     const { unsaved } = this.#keeping;
     if (unsaved.length === 0) return true;
-    if (!(await this.#attempt(() => this.#store.put(unsaved)))) return false;
+    if (!(await this.#attempt(() => this.#store.putOwn(unsaved)))) return false;
     clearTimeout(this.#timer);
     this.#retryMs = FIRST_RETRY_MS;
     this.#tell({ unsaved: [] });

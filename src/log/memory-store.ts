@@ -58,6 +58,12 @@ export class MemoryStore implements LogStore {
     return fresh;
   }
 
+  async putOwn(events: readonly LogEvent[]): Promise<LogEvent[]> {
+    const fresh = await this.put(events);
+    this.outbox.put(fresh.map(({ id }) => id));
+    return fresh;
+  }
+
   async session(id: string): Promise<LogEvent[]> {
     return (await this.everything()).filter((event) => event.session === id);
   }

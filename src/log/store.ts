@@ -75,6 +75,8 @@ export interface LogStore extends DigestStore, RemovalStore {
    * @returns those that were new
    */
   put(events: readonly LogEvent[]): Promise<LogEvent[]>;
+  /** The same for what was written here while nothing could be stored: it has to go to the board. */
+  putOwn(events: readonly LogEvent[]): Promise<LogEvent[]>;
   /** A session's events, in no promised order. */
   session(id: string): Promise<LogEvent[]>;
   /** All sessions, the newest first, without reading their events. */

@@ -6,6 +6,7 @@ import { OUTBOX_CONTRACT } from "../log/outbox-contract.ts";
 import { assertEqual, assertTrouble, draft, event } from "../log/store-contract.ts";
 import { makeV1, openRaw, V1_DEVICE, V1_EVENTS } from "./store-v1.ts";
 import { makeV2 } from "./store-v2.ts";
+import { makeV3 } from "./store-v3.ts";
 
 export interface IdbCheck {
   name: string;
@@ -156,6 +157,21 @@ export const IDB_CHECKS: readonly IdbCheck[] = [
       assertEqual((await store.removals()).length, 0, "removals");
     },
   },
+  ...[false, true].map((withOutbox) => ({
+    name: `opens a log of version 3, ${withOutbox ? "as it was at last" : "as it first was"}`,
+    async run(database: string) {
+      await makeV3(database, withOutbox);
+      const store = open(database);
+      assertEqual((await store.session("saturday")).length, 2, "events");
+      assertEqual((await store.digests()).length, 2, "digests");
+      assertEqual(await store.removals(), ["friday"], "removals");
+      const outbox = new IdbOutbox(database);
+      await outbox.join({ board: "b" }, []);
+      const [next] = await store.append([draft()]);
+      assertEqual([next?.device, next?.seq], [V1_DEVICE.id, V1_DEVICE.seq + 1], "next number");
+      assertEqual((await outbox.waiting(9))[0]?.event?.id, next?.id, "waiting");
+    },
+  })),
   {
     name: "takes out and brings back what was damaged along with its session",
     async run(database) {

@@ -40,6 +40,15 @@ export const OUTBOX_CONTRACT: readonly OutboxCheck[] = [
     },
   },
   {
+    name: "keeps what was written here while nothing could be stored",
+    async run(store, outbox) {
+      await outbox.join({}, []);
+      await store.putOwn([event("late", "s", 7)]);
+      await store.putOwn([event("late", "s", 7)]);
+      assertEqual(await waitingIds(outbox), ["late"], "waiting");
+    },
+  },
+  {
     name: "gives up what the board has, and only that",
     async run(store, outbox) {
       await outbox.join({}, []);
