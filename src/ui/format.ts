@@ -36,6 +36,24 @@ function formatKilos(grams: number): string {
   return whole < 1000 ? `${whole} g` : `${(grams / 1000).toFixed(2)} kg`;
 }
 
+/** From here on limits are told in whole pounds or kilos: finer ones would claim to know more. */
+const ROUGH_FROM_G = 4 * GRAMS_PER_POUND;
+
+/** Limits of a weight, rounded outward; the upper one may be without end. Grams, 0 ≤ lower ≤ upper. */
+export function formatWeightLimits(
+  { lower, upper }: { lower: number; upper: number },
+  style: WeightStyle,
+): { lower: string; upper: string } {
+  const isRough = upper >= ROUGH_FROM_G;
+  const [whole, fine, unit] =
+    style === "kg" ? [1000, 10, "kg"] : [GRAMS_PER_POUND, GRAMS_PER_OUNCE, "lb"];
+  const write = (grams: number, outward: (steps: number) => number) =>
+    isRough
+      ? `${outward(grams / whole)} ${unit}`
+      : formatWeight(outward(grams / fine) * fine, style);
+  return { lower: write(lower, Math.floor), upper: write(upper, Math.ceil) };
+}
+
 /** A fish's length or a depth: "45 cm", "40.5 cm", "1.2 m" from a metre up; "16¼ in". */
 export function formatLength(mm: number, style: LengthStyle): string {
   if (style === "in") return `${withQuarters(Math.round((mm / MM_PER_INCH) * 4) / 4)} in`;

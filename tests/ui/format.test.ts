@@ -9,6 +9,7 @@ import {
   formatLength,
   formatRate,
   formatWeight,
+  formatWeightLimits,
   GRAMS_PER_POUND,
   MM_PER_INCH,
 } from "../../src/ui/format.ts";
@@ -20,6 +21,18 @@ test("a pound is 453.59237 g and an inch 25.4 mm", () => {
   expect(GRAMS_PER_POUND).toBe(453.59237);
   expect(MM_PER_INCH).toBe(25.4);
 });
+
+test.each([
+  [27_980.6, 66_876.3, "lb-oz", "61 lb", "148 lb"],
+  [510, 1020, "lb-oz", "1 lb 1 oz", "2 lb 4 oz"],
+  [27_980.6, 66_876.3, "kg", "27 kg", "67 kg"],
+  [514, 1021, "kg", "510 g", "1.03 kg"],
+] as const)(
+  "limits from %d to %d grams are told in %s as %s to %s, never narrower than they are",
+  (lower, upper, style, least, most) => {
+    expect(formatWeightLimits({ lower, upper }, style)).toEqual({ lower: least, upper: most });
+  },
+);
 
 test.each([
   [0, "0 lb"],

@@ -2,7 +2,7 @@ import { sayName } from "../../../grammar/saying/fish.ts";
 import type { Estimate } from "../../analysis/estimate.ts";
 import type { Summary } from "../../share/summary.ts";
 import { Figure } from "../../ui/figure.tsx";
-import { formatDuration, formatLength, formatWeight } from "../../ui/format.ts";
+import { formatDuration, formatLength, formatWeight, formatWeightLimits } from "../../ui/format.ts";
 import { summaryWords } from "../../words/summary.ts";
 import type { Settings } from "../app.ts";
 import { Card, Table } from "./card.tsx";
@@ -16,13 +16,14 @@ interface FiguresProps {
 export function Totals({ summary, settings, bag }: FiguresProps & { bag: Estimate }) {
   const { count, spokenG, unweighed, fishedMs, toCheck } = summary;
   const write = (grams: number) => formatWeight(grams, settings.weight);
+  const limits = formatWeightLimits(bag, settings.weight);
   const isDoubtful = count > 0 && bag.upper > bag.lower && Number.isFinite(bag.upper);
   return (
     <section class="ticket totals" aria-label={summaryWords.inAll}>
       <p>
         <Figure text={write(spokenG)} /> {summaryWords.asSpoken}
       </p>
-      {isDoubtful && <p>{summaryWords.likely(write(bag.lower), write(bag.upper))}</p>}
+      {isDoubtful && <p>{summaryWords.likely(limits.lower, limits.upper)}</p>}
       {count > 0 && bag.tells && bag.upper === bag.lower && (
         <p>
           <strong>{write(bag.value)}</strong> {summaryWords.byScales}

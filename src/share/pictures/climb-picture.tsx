@@ -2,7 +2,7 @@ import type { Interval } from "../../analysis/estimate.ts";
 import type { Session } from "../../log/session.ts";
 import type { Tick } from "../../ui/charts/axes.tsx";
 import { Climb } from "../../ui/charts/climb.tsx";
-import { formatClock, formatRate, formatWeight } from "../../ui/format.ts";
+import { formatClock, formatRate, formatWeight, formatWeightLimits } from "../../ui/format.ts";
 import { chartWords } from "../../words/charts.ts";
 import type { Styles } from "../summary-text.ts";
 import type { SessionClimb } from "./climb-of.ts";
@@ -62,9 +62,10 @@ export function climbSentences(
   ];
 }
 
-function reachSentence({ lower, upper }: Interval, { weight }: Styles): string {
-  const [least, most] = [formatWeight(lower, weight), formatWeight(upper, weight)];
-  return lower === upper ? words.weighed(least) : words.likely(least, most);
+function reachSentence(reach: Interval, { weight }: Styles): string {
+  if (reach.lower === reach.upper) return words.weighed(formatWeight(reach.lower, weight));
+  const { lower, upper } = formatWeightLimits(reach, weight);
+  return words.likely(lower, upper);
 }
 
 function turnSentence(turn: SessionClimb["turn"]): string {
