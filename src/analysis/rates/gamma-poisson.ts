@@ -28,6 +28,7 @@ export const priorAt = (count: number, exposure: number, worth: number): RateBel
   rate: (worth * exposure) / Math.max(1, count),
 });
 
+/** A prior worth a single event at a common rate. `exposure` > 0. */
 export const weakPrior = (count: number, exposure: number): RateBelief =>
   priorAt(count, exposure, 1);
 
@@ -43,6 +44,7 @@ const LEVELS_WORTH = 4;
 export const levelPrior = (count: number, exposure: number): RateBelief =>
   priorAt(count, exposure, LEVELS_WORTH);
 
+/** The mean rate, in events per unit of exposure. */
 export const meanOf = ({ shape, rate }: RateBelief): number => shape / rate;
 
 /** Chance that the rate is above `bar`. */

@@ -28,6 +28,7 @@ function viscosityAt(celsius: number): number {
   );
 }
 
+/** Water at a temperature from 0 to 40 °C. */
 export const waterAt = (celsius: number): Water => ({
   density: densityAt(celsius),
   viscosity: viscosityAt(celsius),

@@ -23,6 +23,7 @@ const fromMemory = (a: number, b: number): Relation => measured(a, b, MEMORY_SPR
 const bream = measured(0.0071422005, 3.1092756, 0.0917);
 const crucian = fromMemory(0.015, 3.05);
 
+/** By species. Those not named here have none, and their weights are not worked out. */
 export const RELATIONS: Readonly<Record<string, Relation>> = {
   bream,
   // A skimmer is a young bream.

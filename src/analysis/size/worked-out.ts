@@ -76,6 +76,7 @@ export interface Shifted {
   ofSums(sums: MassSums): MassSums & { variance: number };
 }
 
+/** A relation as it holds on this water. @param shift of the mean of ln(grams), as the day's own pairs tell it */
 export function shiftedBy(relation: Relation, shift: NormalBelief): Shifted {
   const spread = spreadOf(relation, shift);
   const factor = Math.exp(shift.mean + spread ** 2 / 2);

@@ -18,6 +18,7 @@ export interface KindSums {
 
 const NO_FISH: KindSums = { fish: 0, said: NO_MASS, byLength: NO_MASS, pairs: 0, pairLogs: 0 };
 
+/** Both added up. */
 export const withKind = (one: KindSums, other: KindSums): KindSums => ({
   fish: one.fish + other.fish,
   said: withMass(one.said, other.said),
@@ -26,6 +27,7 @@ export const withKind = (one: KindSums, other: KindSums): KindSums => ({
   pairLogs: one.pairLogs + other.pairLogs,
 });
 
+/** By species; undefined is fish of none named. */
 export type Kinds = ReadonlyMap<string | undefined, KindSums>;
 
 /** What one entry adds; undefined where it is no fish. */
@@ -71,6 +73,7 @@ export class CatchTally {
   }
 }
 
+/** The tally after these entries, in the order in which they were fished; one pass over them. */
 export function tallyOf(entries: readonly Entry[]): CatchTally {
   const tally = new CatchTally();
   for (const entry of entries) tally.add(entry);

@@ -15,6 +15,7 @@ export interface MassSums {
   squares: number;
 }
 
+/** The sums of no fish at all. */
 export const NO_MASS: MassSums = { fish: 0, totalG: 0, squares: 0 };
 
 /** With `fish` more of `eachG` grams, or of another `totalG` and `squares`. */
