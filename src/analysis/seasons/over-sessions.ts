@@ -24,11 +24,12 @@ const countedOf = ({ fish, hours }: Trial) => ({ count: fish, exposure: hours })
  * ever fished on a good day profits from the day, which `sessions` lets one see. No session, or no
  * time fished, ranks nothing.
  */
-export function bestOverPast(factor: Factor, past: readonly PastSession[]): SeasonBest {
-  const byLevel = groupBy(
-    past.flatMap(({ trials }) => trials[factor]),
-    ({ level }) => level,
-  );
+export const bestOverPast = (factor: Factor, past: readonly PastSession[]): SeasonBest =>
+  bestOverTrials(past.flatMap(({ trials }) => trials[factor]));
+
+/** The same from what was tried; a session, or a peg, gives one trial of each level it fished. */
+export function bestOverTrials(all: readonly Trial[]): SeasonBest {
+  const byLevel = groupBy(all, ({ level }) => level);
   const trials = [...byLevel].map(
     ([level, ofLevel]): Trial => ({
       level,

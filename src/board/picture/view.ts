@@ -33,11 +33,14 @@ export interface BoardRow {
   rate: RateNow;
   /** When the server last took anything from it. */
   heardAt: number;
-  /** Nothing was heard from it for so long that its sums end there. */
-  isSilent: boolean;
+  /** Nothing was heard from it for so long that its sums end with its last word. */
+  isGone: boolean;
   /** Where a match is fished; within the section only where it names one. */
   ranks: { section: Rank | undefined; overall: Rank } | undefined;
 }
+
+/** The one order of rows that does not hang on what came first. */
+export const bySeat = (one: BoardRow, other: BoardRow): number => (one.seat < other.seat ? -1 : 1);
 
 export const POOLED_FACTORS = ["depth", "bait", "rig"] as const;
 export type PooledFactor = (typeof POOLED_FACTORS)[number];
