@@ -9,6 +9,7 @@
 import nlp from "compromise/one";
 import { flatten } from "../jsgf/flatten.ts";
 import type { Node } from "../jsgf/syntax.ts";
+import { type Part, shortlistOf } from "./shortlist.ts";
 
 export interface PatternSource {
   /** Comes back with every match. */
@@ -30,84 +31,92 @@ export interface Matcher {
   knows(word: string): boolean;
 }
 
-interface SweepFind {
-  id: number;
-  view: { fullPointer: [sentence: number, from: number, to: number][] };
-}
-
-/** What the library does and its types leave out. */
-interface SweepView {
-  sweep(net: unknown): { found: SweepFind[] };
-}
-
 export function buildMatcher(
   sources: readonly PatternSource[],
   inline: ReadonlyMap<string, Node>,
 ): Matcher {
-  const nets = distinct(
-    sources.flatMap(({ id, tree }) => matchStrings(tree, inline).map((match) => ({ id, match }))),
+  const entries = distinct(
+    sources.flatMap(({ id, tree }) => topsOf(tree).map((top) => entryOf(id, top, inline))),
   );
-  const net = nlp.buildNet(nets as unknown as Parameters<typeof nlp.buildNet>[0]);
-  const words = new Set(nets.flatMap(({ match }) => match.match(/[a-z0-9]+/g) ?? []));
+  const parsed = entries.map(({ match }) => nlp.parseMatch(match));
+  const shortlist = shortlistOf(entries.map(({ needs }) => needs));
+  const words = new Set(entries.flatMap(({ match }) => match.match(/[a-z0-9]+/g) ?? []));
   return {
     knows: (word) => words.has(encode(word)),
     find(row) {
-      if (row.length === 0) return [];
-      const view = nlp.tokenize(row.map(encode).join(" ")) as unknown as SweepView;
-      return view
-        .sweep(net)
-        .found.flatMap(({ id, view: found }) =>
-          found.fullPointer.map(([, from, to]) => ({ id, from, to })),
-        );
+      const encoded = row.map(encode);
+      const possible = shortlist(encoded);
+      if (possible.length === 0) return [];
+      const view = nlp.tokenize(encoded.join(" "));
+      return possible.flatMap((place) => {
+        const { id } = entries[place] as Entry;
+        const found = view.match(parsed[place] as ParsedMatch) as unknown as FoundView;
+        return found.fullPointer.map(([, from, to]) => ({ id, from, to }));
+      });
     },
   };
 }
 
-/** Two entries with one match string would collapse into the first inside the library. */
-function distinct<T extends { match: string }>(entries: readonly T[]): T[] {
+type ParsedMatch = ReturnType<typeof nlp.parseMatch>;
+
+/** What a view has and its type leaves out. */
+interface FoundView {
+  fullPointer: [sentence: number, from: number, to: number][];
+}
+
+/** One alternative at the top of a pattern. */
+interface Entry {
+  id: number;
+  match: string;
+  /** The parts that the row must have, in words as they are matched. */
+  needs: Part[];
+}
+
+/** Two entries with one match string would be one pattern twice. */
+function distinct(entries: readonly Entry[]): Entry[] {
   const seen = new Set<string>();
-  return entries.filter(({ match }) => {
+  for (const { match } of entries) {
     if (seen.has(match)) throw new Error(`two patterns compile to the same match: ${match}`);
     seen.add(match);
-    return true;
-  });
+  }
+  return [...entries];
 }
 
 /** "<weight>" and "rig" as words that no tokeniser takes apart. */
 const encode = (item: string): string =>
   item.startsWith("<") ? `q${item.replace(/[^a-z]/g, "")}` : `z${item.replace(/[^a-z0-9]/g, "")}`;
 
-/** One match string for each alternative at the top of a tree. */
-function matchStrings(tree: Node, inline: ReadonlyMap<string, Node>): string[] {
-  const tops = tree.type === "choice" ? tree.items : [tree];
-  return tops.map((top) => {
-    const items = top.type === "sequence" ? top.items : [top];
-    return items
-      .map((item) => matchPart(item, inline))
-      .filter((part) => part !== "")
-      .join(" ");
-  });
+const topsOf = (tree: Node): readonly Node[] => (tree.type === "choice" ? tree.items : [tree]);
+
+function entryOf(id: number, top: Node, inline: ReadonlyMap<string, Node>): Entry {
+  const items = top.type === "sequence" ? top.items : [top];
+  const parts = items
+    .map((item) => ({ sign: signOf(item), wordings: wordingsOf(item, inline) }))
+    .filter(({ wordings }) => wordings.length > 0);
+  return {
+    id,
+    match: parts.map(({ sign, wordings }) => `${group(wordings)}${sign}`).join(" "),
+    needs: parts.filter(({ sign }) => !sign.endsWith("?")).map(({ wordings }) => wordings),
+  };
 }
 
 /** `+?` is the library's spelling of "none or more" that also matches none. */
-function matchPart(node: Node, inline: ReadonlyMap<string, Node>): string {
-  const inner = node.type === "optional" || node.type === "repeat" ? node.item : node;
-  const words = group(inner, inline);
-  return words === "" ? "" : `${words}${signOf(node)}`;
-}
-
 function signOf(node: Node): string {
   if (node.type === "optional") return "?";
   if (node.type === "repeat") return node.atLeast === 0 ? "+?" : "+";
   return "";
 }
 
-/** Longest alternative first: the library takes the first that fits and does not come back. */
-function group(node: Node, inline: ReadonlyMap<string, Node>): string {
-  const rows = flatten(node, inline)
+/** Longest first: the library takes the first that fits and does not come back. */
+function wordingsOf(node: Node, inline: ReadonlyMap<string, Node>): string[][] {
+  const inner = node.type === "optional" || node.type === "repeat" ? node.item : node;
+  return flatten(inner, inline)
     .filter((row) => row.length > 0)
     .sort((a, b) => b.length - a.length)
-    .map((row) => row.map(encode).join(" "));
-  if (rows.length === 0) return "";
+    .map((row) => row.map(encode));
+}
+
+function group(wordings: readonly (readonly string[])[]): string {
+  const rows = wordings.map((words) => words.join(" "));
   return rows.length === 1 && !rows[0]?.includes(" ") ? (rows[0] as string) : `(${rows.join("|")})`;
 }

@@ -25,7 +25,7 @@ export const hook: Phrase = {
     "hook's an eighteen": [{ kind: "change", hook: 18 }],
     "hook down to an eighteen": [{ kind: "change", hook: 18 }],
     "tied on an eighteen": [{ kind: "change", hook: 18 }],
-    "changed the hook to a sixteen": [{ kind: "change", hook: 16 }],
+    "changed the hook for a sixteen": [{ kind: "change", hook: 16 }],
     "smaller hook": [{ kind: "change" }],
   },
   states(said) {

@@ -124,7 +124,7 @@ export const snapped: Phrase = {
     "snapped me": [{ kind: "loss", cause: "snapped" }],
     "carp snapped me off": [{ kind: "loss", cause: "snapped", species: "carp" }],
     "hooklength's gone": [{ kind: "loss", cause: "snapped" }],
-    "snapped by a carp": [{ kind: "loss", cause: "snapped", species: "carp" }],
+    "snapped by a good fish": [{ kind: "loss", cause: "snapped" }],
   },
   states: (said) =>
     isRigAway(said) || (said.says("broke", "broken") && said.items.length === 1)
