@@ -1,6 +1,8 @@
 /** What every trial of a promise takes and gives, so that one command can run and print them all. */
 
 export interface TrialOptions {
+  /** Where the app as built is served, with a slash at the end. */
+  url: string;
   /** Gives the same moments, faults and inputs again. */
   seed: number;
   /** How often the browser is killed. */

@@ -10,14 +10,13 @@ const POLL_MS = 5;
 export class DoomedBrowser {
   readonly page: Page;
   readonly #browser: Browser;
-  readonly #process: ChildProcess;
-  readonly #profile: string;
+  /** Of all its processes. */
+  readonly #group: number;
 
-  private constructor(browser: Browser, page: Page, process: ChildProcess, profile: string) {
+  private constructor(browser: Browser, page: Page, group: number) {
     this.#browser = browser;
     this.page = page;
-    this.#process = process;
-    this.#profile = profile;
+    this.#group = group;
   }
 
   /** @param profile the folder that outlives it */
@@ -32,24 +31,27 @@ export class DoomedBrowser {
     const [context] = browser.contexts();
     if (!context) throw new Error("The browser has no window.");
     const page = context.pages()[0] ?? (await context.newPage());
-    return new DoomedBrowser(browser, page, process, profile);
+    return new DoomedBrowser(browser, page, process.pid ?? 0);
   }
 
   /** SIGKILL to every process of the browser; nothing gets a moment to tidy up. */
   kill(): void {
-    const { pid } = this.#process;
-    if (pid === undefined) return;
-    try {
-      process.kill(-pid, "SIGKILL");
-    } catch (cause) {
-      if ((cause as NodeJS.ErrnoException).code !== "ESRCH") throw cause;
+    signal(-this.#group, "SIGKILL");
+  }
+
+  /** Stops the process that writes to the disk; the page goes on. */
+  freezeStorage(): void {
+    for (const id of livingIn(this.#group)) {
+      if (read(`/proc/${id}/cmdline`).includes("storage.mojom.StorageService")) {
+        signal(id, "SIGSTOP");
+      }
     }
   }
 
   /** Resolves once no process of it is left. */
   async gone(): Promise<void> {
     const until = Date.now() + START_LIMIT_MS;
-    while (isInUse(this.#profile)) {
+    while (livingIn(this.#group).length > 0) {
       if (Date.now() > until) throw new Error("A process of the killed browser lives on.");
       await new Promise((done) => setTimeout(done, POLL_MS));
     }
@@ -61,6 +63,15 @@ export class DoomedBrowser {
     const devTools = await this.#browser.newBrowserCDPSession();
     await devTools.send("Browser.close").catch(() => {});
     await this.gone();
+  }
+}
+
+/** @param id of a process, or less than nought for a group */
+function signal(id: number, name: NodeJS.Signals): void {
+  try {
+    process.kill(id, name);
+  } catch (cause) {
+    if ((cause as NodeJS.ErrnoException).code !== "ESRCH") throw cause;
   }
 }
 
@@ -82,14 +93,21 @@ function addressOf({ stderr }: ChildProcess): Promise<string> {
   });
 }
 
-/** Whether any process names the profile among its arguments. */
-function isInUse(profile: string): boolean {
-  return readdirSync("/proc").some((name) => {
-    if (!/^\d+$/.test(name)) return false;
-    try {
-      return readFileSync(`/proc/${name}/cmdline`, "utf8").includes(profile);
-    } catch {
-      return false;
-    }
+/** The processes of a group that live, by their ids. */
+function livingIn(group: number): number[] {
+  const ids = readdirSync("/proc").filter((name) => /^\d+$/.test(name));
+  return ids.map(Number).filter((id) => {
+    // After the name in brackets: state, parent, group.
+    const [state, , its] = read(`/proc/${id}/stat`).split(") ").at(-1)?.split(" ") ?? [];
+    return Number(its) === group && state !== "Z";
   });
+}
+
+/** Of a process that has just ended there is nothing to read. */
+function read(path: string): string {
+  try {
+    return readFileSync(path, "utf8");
+  } catch {
+    return "";
+  }
 }

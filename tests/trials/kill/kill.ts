@@ -5,11 +5,31 @@
 import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import type { Page } from "playwright-core";
+import { tallyWords } from "../../../src/words/tally.ts";
 import { randomOf } from "../../simulation/random.ts";
+import type { Line, TrialOptions } from "../trial.ts";
 import { Account } from "./account.ts";
 import { live, liveInPeace, type Setting } from "./life.ts";
 import { phrases } from "./phrases.ts";
 import { drawLife } from "./plan.ts";
+
+/** In one long stream. */
+const ENTRIES = 2000;
+
+export async function run({ url, seed, kills }: TrialOptions): Promise<Line[]> {
+  const report = await killAtRandom({ url, seed, kills, entries: ENTRIES });
+  const { said, confirmed, unconfirmedFound, faults } = report;
+  return [
+    {
+      promise: "confirmed means stored",
+      tried: "browser killed in a stream of entries",
+      cases: report.kills,
+      faults,
+      figures: `${said} said, ${confirmed} confirmed, ${unconfirmedFound} more stored unconfirmed`,
+    },
+  ];
+}
 
 export interface KillOptions {
   /** Where the built app is served, with a slash at the end. */
@@ -43,7 +63,7 @@ export async function killAtRandom(options: KillOptions): Promise<KillReport> {
       const next = row.slice(said, said + Math.ceil((2 * (entries - said)) / left));
       said += await live(setting, next, drawLife(next.length, random));
     }
-    await liveInPeace(setting);
+    await liveInPeace(setting, (page) => seeAll(page, account));
   } finally {
     rmSync(profile, { recursive: true, force: true });
   }
@@ -55,4 +75,11 @@ export async function killAtRandom(options: KillOptions): Promise<KillReport> {
     unconfirmedFound,
     faults: [...faults],
   };
+}
+
+/** What was found on the disk is what the app shows: each phrase is one fish. */
+async function seeAll(page: Page, { confirmed, unconfirmedFound, faults }: Account): Promise<void> {
+  const fish = tallyWords.fish(confirmed.length + unconfirmedFound);
+  const tally = page.getByLabel(tallyWords.weightAndCount).getByText(fish, { exact: true });
+  await tally.waitFor().catch(() => faults.add(`the app does not show ${fish}`));
 }

@@ -14,6 +14,9 @@ import { installStream, REPORT, type Report } from "./stream-page.ts";
 /** Longer than the app may take to confirm a phrase on a machine that is busy. */
 const CONFIRM_LIMIT_MS = 20_000;
 
+/** Longer than it takes from an answer of the disk to the tone, and that to be told of. */
+const FROZEN_MS = 300;
+
 export interface Setting {
   url: string;
   profile: string;
@@ -40,9 +43,13 @@ export async function live(
     const phrase = phrases[counted[report]];
     counted[report] += 1;
     if (phrase) account[report === "said" ? "said" : "confirmed"].push(phrase);
-    if (moment.when !== report || counted[report] !== moment.phrase) return;
-    if (moment.when === "told") kill();
-    else setTimeout(kill, moment.ms);
+    if (!("phrase" in moment) || moment.phrase !== counted[report]) return;
+    if (moment.when === "told" && report === "told") kill();
+    if (moment.when === "said" && report === "said") setTimeout(kill, moment.ms);
+    if (moment.when === "frozen" && report === "said") {
+      setTimeout(() => browser.freezeStorage(), moment.ms);
+      setTimeout(kill, moment.ms + FROZEN_MS);
+    }
   });
   if (moment.when === "loading") setTimeout(kill, moment.ms);
   try {

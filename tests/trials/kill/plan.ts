@@ -3,12 +3,14 @@ import type { Random } from "../../simulation/random.ts";
 
 /**
  * `loading`: so long after the app was asked for; `time`: so long after the stream began; `said`: so
- * long after that phrase was begun; `told`: at the very moment the page tells of that tone.
+ * long after that phrase was begun; `told`: at the very moment the page tells of that tone; `frozen`:
+ * as `said`, but at first only the process that writes stops, so that what is confirmed without it
+ * has time to be told of.
  */
 export type Moment =
   | { when: "loading"; ms: number }
   | { when: "time"; ms: number }
-  | { when: "said"; phrase: number; ms: number }
+  | { when: "said" | "frozen"; phrase: number; ms: number }
   | { when: "told"; phrase: number };
 
 export interface Life {
@@ -16,6 +18,8 @@ export interface Life {
   /** Milliseconds before each phrase. */
   gapsMs: number[];
 }
+
+const MOMENTS = ["loading", "time", "said", "frozen", "frozen", "told", "told"] as const;
 
 /** As long as loading the app takes, about. */
 const LOADING_MS = 1500;
@@ -35,13 +39,14 @@ export function drawLife(phrases: number, random: Random): Life {
 
 function drawMoment(phrases: number, random: Random): Moment {
   const phrase = Math.floor(random.between(1, phrases + 1));
-  const when = random.pick(["loading", "time", "time", "said", "said", "told", "told", "told"]);
+  const when = random.pick(MOMENTS);
   switch (when) {
     case "loading":
       return { when, ms: random.between(0, LOADING_MS) };
     case "time":
       return { when, ms: random.between(0, phrases * LONGEST_GAP_MS) };
     case "said":
+    case "frozen":
       return { when, phrase, ms: random.between(0, STORING_MS) };
     default:
       return { when: "told", phrase };
