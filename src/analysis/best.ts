@@ -23,12 +23,18 @@ export type BestVerdict = "clear" | "close" | "alone" | "too-few";
 
 export interface Best {
   verdict: BestVerdict;
-  /** Likeliest best first. */
+  /** Likeliest best first; of more than `MOST_RANKED`, those fished longest. */
   ranked: readonly Contender[];
 }
 
 /** The chance from which a leader is called one; our own choice. */
 const CLEAR = 0.8;
+
+/**
+ * The work grows with the third power of their number, and no angler tries as many: a log that names
+ * thousands must not stop the phone. Our own choice.
+ */
+export const MOST_RANKED = 60;
 
 /** What a level must bring to be ranked. */
 export type Trial = Pick<Exposure, "level" | "fish" | "hours">;
@@ -42,7 +48,9 @@ export function rank(
   beliefOf: (trial: Trial) => RateBelief,
   rateOf: (trial: Trial) => Estimate,
 ): Best {
-  const named = trials.filter(({ level, hours, fish }) => level !== undefined && hours + fish > 0);
+  const named = longest(
+    trials.filter(({ level, hours, fish }) => level !== undefined && hours + fish > 0),
+  );
   if (sum(named.map(({ hours }) => hours)) <= 0) return { verdict: "too-few", ranked: [] };
   const chances = chancesBest(named.map(beliefOf));
   const ranked = named
@@ -54,6 +62,11 @@ export function rank(
     .toSorted((one, other) => other.chanceBest - one.chanceBest);
   return { verdict: verdictOn(ranked), ranked };
 }
+
+const longest = (trials: readonly Trial[]): readonly Trial[] =>
+  trials.length <= MOST_RANKED
+    ? trials
+    : trials.toSorted((one, other) => other.hours - one.hours).slice(0, MOST_RANKED);
 
 function verdictOn(ranked: readonly Contender[]): BestVerdict {
   const [leader] = ranked;

@@ -7,10 +7,11 @@ export interface Progress {
   state: SessionState;
   startedAt?: number;
   endedAt?: number;
-  pauses: readonly Span[];
+  /** Only the last can be open. Kept up in place: a copy would make each pause dearer than the last. */
+  pauses: Span[];
 }
 
-export const NOT_STARTED: Progress = { state: "ready", pauses: [] };
+export const notStarted = (): Progress => ({ state: "ready", pauses: [] });
 
 /** Kinds that only happen while fishing. */
 const FISHING: readonly string[] = ["fish", "loss", "sign", "drop", "feed"];
@@ -19,7 +20,7 @@ const FISHING: readonly string[] = ["fish", "loss", "sign", "drop", "feed"];
 const RIG_OUT: readonly string[] = ["fish", "loss", "sign", "drop"];
 
 /**
- * The session's progress after an entry.
+ * The session's progress after an entry; the one before is not to be used again.
  * Fishing starts a session that nobody started and ends a break that nobody ended, since hands are
  * full and words get forgotten; after the end it is taken for late writing and restarts nothing.
  * @param at milliseconds since the epoch, in the order of the session
@@ -35,24 +36,24 @@ function act(progress: Progress, what: StatementOf<"session">["act"], at: number
   if (what === "start" || what === "resume") return fish(progress, at);
   if (what === "stop") return progress.state === "ended" ? progress : stop(progress, at);
   if (progress.state !== "fishing") return progress;
-  return { ...progress, state: "paused", pauses: [...progress.pauses, { from: at }] };
+  progress.pauses.push({ from: at });
+  return { ...progress, state: "paused" };
 }
 
 /** Starts, or takes up again; the time between an end and a new start was a break. */
 function fish(progress: Progress, at: number): Progress {
   const { endedAt, ...rest } = progress;
-  const gap = endedAt === undefined ? [] : [{ from: endedAt }];
-  return {
-    ...rest,
-    state: "fishing",
-    startedAt: progress.startedAt ?? at,
-    pauses: closed([...progress.pauses, ...gap], at),
-  };
+  if (endedAt !== undefined) progress.pauses.push({ from: endedAt });
+  close(progress.pauses, at);
+  return { ...rest, state: "fishing", startedAt: progress.startedAt ?? at };
 }
 
 function stop(progress: Progress, at: number): Progress {
-  return { ...progress, state: "ended", endedAt: at, pauses: closed(progress.pauses, at) };
+  close(progress.pauses, at);
+  return { ...progress, state: "ended", endedAt: at };
 }
 
-const closed = (pauses: readonly Span[], at: number): Span[] =>
-  pauses.map((pause) => (pause.to === undefined ? { ...pause, to: at } : pause));
+function close(pauses: Span[], at: number): void {
+  const last = pauses.at(-1);
+  if (last && last.to === undefined) pauses[pauses.length - 1] = { ...last, to: at };
+}

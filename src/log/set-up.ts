@@ -9,13 +9,15 @@ type OfRig = Pick<SetUp, "depthMm" | "lashMm" | "hook" | "bait" | "baitNote">;
 /** The set-up in force and, per rig, how each was last fished; both in millimetres. */
 export interface Tackle {
   setUp: Readonly<SetUp>;
-  rigs: ReadonlyMap<string, OfRig>;
+  /** Kept up in place: a copy would make each change dearer than the last. */
+  rigs: Map<string, OfRig>;
 }
 
-export const NO_TACKLE: Tackle = { setUp: {}, rigs: new Map() };
+export const noTackle = (): Tackle => ({ setUp: {}, rigs: new Map() });
 
 /**
- * The tackle after a change; what is not known stays absent, whatever is added to it.
+ * The tackle after a change; the one before is not to be used again. What is not known stays absent,
+ * whatever is added to it.
  * @param planned the rigs as they were made up before fishing
  */
 export function changeTackle(
@@ -36,7 +38,7 @@ export function changeTackle(
   }
   if (change.baitNote !== undefined) setUp.baitNote = change.baitNote;
   if (setUp.rig === undefined) return { setUp, rigs: tackle.rigs };
-  return { setUp, rigs: new Map(tackle.rigs).set(setUp.rig, ofRig(setUp)) };
+  return { setUp, rigs: tackle.rigs.set(setUp.rig, ofRig(setUp)) };
 }
 
 /**

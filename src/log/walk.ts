@@ -2,10 +2,10 @@
 import { addFish, emptyNet, NOTHING_CAUGHT } from "./catch.ts";
 import type { LogEvent, Plan } from "./event.ts";
 import { comparePlaces, type Place } from "./order.ts";
-import { advance, NOT_STARTED } from "./progress.ts";
+import { advance, notStarted } from "./progress.ts";
 import type { Revision } from "./revision.ts";
 import type { Entry, HeardLine, Net, Session, SetUp } from "./session.ts";
-import { changeTackle, NO_TACKLE } from "./set-up.ts";
+import { changeTackle, noTackle } from "./set-up.ts";
 import type { Steps } from "./undo.ts";
 
 type TakenRevision = Revision & Required<Pick<Revision, "statement">>;
@@ -18,8 +18,8 @@ export class Walk {
   readonly #heardLines: HeardLine[] = [];
   readonly #nets = new Map<number, Net>([[1, emptyNet(1)]]);
   #last: Place | undefined;
-  #progress = NOT_STARTED;
-  #tackle = NO_TACKLE;
+  #progress = notStarted();
+  #tackle = noTackle();
   #net = 1;
   #plan: Plan = {};
   #caught = NOTHING_CAUGHT;

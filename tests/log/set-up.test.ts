@@ -1,12 +1,14 @@
 import { describe, expect, test } from "vitest";
 import type { StatementOf } from "../../grammar/statement.ts";
-import { changeTackle, NO_TACKLE } from "../../src/log/set-up.ts";
+import { changeTackle, noTackle } from "../../src/log/set-up.ts";
 
 type Change = Omit<StatementOf<"change">, "kind">;
 
 const after = (...changes: Change[]) =>
-  changes.reduce((tackle, change) => changeTackle(tackle, { kind: "change", ...change }), NO_TACKLE)
-    .setUp;
+  changes.reduce(
+    (tackle, change) => changeTackle(tackle, { kind: "change", ...change }),
+    noTackle(),
+  ).setUp;
 
 test("a step moves a known length and leaves an unknown one unknown", () => {
   expect(after({ depthMm: 500 }, { depthByMm: -100 })).toEqual({ depthMm: 400 });
@@ -98,7 +100,7 @@ describe("a rig whose depth was planned", () => {
   const afterPlan = (...changes: Change[]) =>
     changes.reduce(
       (tackle, change) => changeTackle(tackle, { kind: "change", ...change }, planned),
-      NO_TACKLE,
+      noTackle(),
     ).setUp;
 
   test("is that deep when it is first picked up, and steps from there", () => {
