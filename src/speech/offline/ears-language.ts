@@ -16,15 +16,15 @@ export function languageOf(fsg: string, dictionary: Dictionary, own: Names = {})
   const bound = withNames(parseFsg(fsg), own);
   const words = [...new Set(bound.arcs.flatMap(({ word }) => word ?? []))];
   const ways = words.map((word) => [word, pronounce(word, dictionary)] as const);
-  const unspeakable = ways.filter(([, ways]) => ways.length === 0).map(([word]) => word);
+  const unspeakable = new Set(ways.filter(([, ways]) => ways.length === 0).map(([word]) => word));
   const heard = {
     ...bound,
-    arcs: bound.arcs.filter(({ word }) => word === undefined || !unspeakable.includes(word)),
+    arcs: bound.arcs.filter(({ word }) => word === undefined || !unspeakable.has(word)),
   };
   const pronounced = ways.flatMap(([word, ways]) => ways.map((way) => [word, way] as const));
   return {
     fsg: printFsg(heard),
     dictionary: pronounced,
-    unspeakable,
+    unspeakable: [...unspeakable],
   };
 }

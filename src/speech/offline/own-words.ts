@@ -1,6 +1,6 @@
 /** How the angler's own words are said: as he tells, else as the dictionary has them, else by letters. */
 import { spell } from "./letters.ts";
-import type { Names, SpokenName } from "./places.ts";
+import { type Names, type SpokenName, wordsOf } from "./places.ts";
 import { type Dictionary, parseDictionary, pronounce } from "./pronounce.ts";
 
 /**
@@ -18,8 +18,6 @@ export async function withOwnWords(
   const dictionary = new Map([...parseDictionary(await readAll()), ...known]);
   return new Map([...known, ...all.flatMap((name) => waysOf(name, dictionary))]);
 }
-
-export const wordsOf = (text: string): string[] => text.toLowerCase().split(/\s+/).filter(Boolean);
 
 const isKnown = ({ spoken, soundsLike }: SpokenName, known: Dictionary): boolean =>
   soundsLike === undefined && wordsOf(spoken).every((word) => known.has(word));

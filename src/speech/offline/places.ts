@@ -10,6 +10,16 @@ export interface SpokenName {
 /** By the word that stands in a place: the names that take it. */
 export type Names = Readonly<Record<string, readonly SpokenName[]>>;
 
+/**
+ * The words of a name. What is no letter and no digit parts them: the decoder's formats take "(2)",
+ * "<s>" and more for their own signs, and the decoder breaks on them.
+ */
+export const wordsOf = (name: string): string[] =>
+  name
+    .toLowerCase()
+    .split(/[^\p{L}\p{M}\p{N}'’-]+/u)
+    .filter(Boolean);
+
 /** Marks the words that stand in places. */
 export const PLACE_PREFIX = "own_";
 
@@ -25,7 +35,7 @@ export function withNames(fsg: Fsg, names: Names): Fsg {
   const arcs = fsg.arcs.flatMap((arc): FsgArc[] => {
     if (!arc.word?.startsWith(PLACE_PREFIX)) return [arc];
     return (names[arc.word] ?? []).flatMap(({ spoken }) => {
-      const words = spoken.toLowerCase().split(/\s+/);
+      const words = wordsOf(spoken);
       const row = [arc.from, ...words.slice(1).map(() => states++), arc.to];
       return words.map((word, index) => ({
         from: row[index] as number,
