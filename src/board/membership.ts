@@ -31,7 +31,15 @@ export interface Membership {
   shares: Shares;
 }
 
-const membershipSchema = v.object({
+/** A membership as this phone keeps it. */
+export interface Joined extends Membership {
+  /** When this phone joined, by its own clock in milliseconds since the epoch. */
+  since: number;
+  /** The session that was open then. */
+  session: string;
+}
+
+const joinedSchema = v.object({
   invitation: v.pipe(
     v.string(),
     v.transform((hash) => readInvitation(hash)),
@@ -40,16 +48,18 @@ const membershipSchema = v.object({
   ),
   standing: standingSchema,
   shares: sharesSchema,
+  since: v.number(),
+  session: v.string(),
 });
 
 /** As it is stored. */
-export const keptMembership = ({ invitation, ...rest }: Membership): unknown => ({
+export const keptJoined = ({ invitation, ...rest }: Joined): unknown => ({
   ...rest,
   invitation: invitationHash(invitation),
 });
 
 /** Undefined where nothing is kept, or nothing that makes sense. */
-export function readMembership(kept: unknown): Membership | undefined {
-  const read = v.safeParse(membershipSchema, kept);
+export function readJoined(kept: unknown): Joined | undefined {
+  const read = v.safeParse(joinedSchema, kept);
   return read.success ? read.output : undefined;
 }

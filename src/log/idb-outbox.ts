@@ -1,5 +1,6 @@
 import type { IDBPObjectStore, StoreNames } from "idb";
-import type { LogEvent } from "./event.ts";
+import * as v from "valibot";
+import { eventSchema, type LogEvent } from "./event.ts";
 import { Connection } from "./idb-connection.ts";
 import type { LogSchema } from "./idb-schema.ts";
 import { write } from "./idb-write.ts";
@@ -34,11 +35,13 @@ export class IdbOutbox implements Outbox {
     this.#connection = new Connection(name);
   }
 
-  join(membership: unknown, events: readonly string[]): Promise<void> {
+  join(membership: unknown, session: string): Promise<void> {
     return this.#connection.run((db) =>
-      write(db, ["joined", "outbox"], async (tx) => {
+      write(db, ["events", "joined", "outbox"], async (tx) => {
         await tx.objectStore("joined").put(membership, THIS_BOARD);
         await tx.objectStore("outbox").clear();
+        // Ids sort by the time they were made.
+        const events = await tx.objectStore("events").index("session").getAllKeys(session);
         for (const event of events) await tx.objectStore("outbox").add({ event });
       }),
     );
@@ -57,8 +60,8 @@ export class IdbOutbox implements Outbox {
         records.map(({ event }) => tx.objectStore("events").get(event)),
       );
       return places.map((place, n) => {
-        const event = events[n];
-        return event ? { place, event } : { place };
+        const read = v.safeParse(eventSchema, events[n]);
+        return read.success ? { place, event: read.output } : { place };
       });
     });
   }

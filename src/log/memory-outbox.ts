@@ -3,14 +3,14 @@ import type { Outbox, Waiting } from "./outbox.ts";
 
 /** An outbox that lasts as long as the page. */
 export class MemoryOutbox implements Outbox {
-  readonly #eventOf: (id: string) => LogEvent | undefined;
+  readonly #events: ReadonlyMap<string, LogEvent>;
   readonly #places = new Map<number, string>();
   #joined: unknown;
   #last = 0;
 
-  /** @param eventOf finds a stored event */
-  constructor(eventOf: (id: string) => LogEvent | undefined) {
-    this.#eventOf = eventOf;
+  /** @param events what is stored, by id */
+  constructor(events: ReadonlyMap<string, LogEvent>) {
+    this.#events = events;
   }
 
   /** Puts stored events in, while the phone is on a board. */
@@ -22,10 +22,11 @@ export class MemoryOutbox implements Outbox {
     }
   }
 
-  async join(membership: unknown, events: readonly string[]): Promise<void> {
+  async join(membership: unknown, session: string): Promise<void> {
     this.#places.clear();
     this.#joined = membership;
-    this.put(events);
+    const events = [...this.#events.values()].filter((event) => event.session === session);
+    this.put(events.map(({ id }) => id).sort());
   }
 
   async joined(): Promise<unknown> {
@@ -34,7 +35,7 @@ export class MemoryOutbox implements Outbox {
 
   async waiting(most: number): Promise<Waiting[]> {
     return [...this.#places].slice(0, most).map(([place, id]) => {
-      const event = this.#eventOf(id);
+      const event = this.#events.get(id);
       return event ? { place, event } : { place };
     });
   }

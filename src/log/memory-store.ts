@@ -21,7 +21,7 @@ export class MemoryStore implements LogStore {
   readonly #digests = new Map<string, DigestRecord>();
   readonly #removed = new Set<string>();
   /** What goes to a shared board. */
-  readonly outbox = new MemoryOutbox((id) => this.#events.get(id));
+  readonly outbox = new MemoryOutbox(this.#events);
   #device = newDevice();
   #isClosed = false;
 

@@ -4,7 +4,7 @@ import type { LogEvent } from "./event.ts";
 /** An event that waits, by its place in the row. */
 export interface Waiting {
   place: number;
-  /** Absent where the event was taken out of the log since. */
+  /** Absent where it was taken out of the log since, or turned out damaged. */
   event?: LogEvent;
 }
 
@@ -13,8 +13,8 @@ export interface Waiting {
  * transaction. Every promise may fail with a StoreTrouble, and with nothing else.
  */
 export interface Outbox {
-  /** Keeps that the phone is on a board, and puts these stored events in. */
-  join(membership: unknown, events: readonly string[]): Promise<void>;
+  /** Keeps that the phone is on a board, and puts in what a session already has. */
+  join(membership: unknown, session: string): Promise<void>;
   /** What was kept on joining; undefined while the phone is on no board. */
   joined(): Promise<unknown>;
   /** The longest waiting, in their order. */

@@ -166,7 +166,7 @@ export const IDB_CHECKS: readonly IdbCheck[] = [
       assertEqual((await store.digests()).length, 2, "digests");
       assertEqual(await store.removals(), ["friday"], "removals");
       const outbox = new IdbOutbox(database);
-      await outbox.join({ board: "b" }, []);
+      await outbox.join({ board: "b" }, "empty");
       const [next] = await store.append([draft()]);
       assertEqual([next?.device, next?.seq], [V1_DEVICE.id, V1_DEVICE.seq + 1], "next number");
       assertEqual((await outbox.waiting(9))[0]?.event?.id, next?.id, "waiting");

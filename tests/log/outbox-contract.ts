@@ -17,7 +17,7 @@ export const OUTBOX_CONTRACT: readonly OutboxCheck[] = [
     async run(store, outbox) {
       await store.append([draft()]);
       assertEqual([await outbox.joined(), await outbox.count()], [undefined, 0], "before");
-      await outbox.join({ board: "b" }, []);
+      await outbox.join({ board: "b" }, "empty");
       assertEqual(await outbox.joined(), { board: "b" }, "joined");
       await store.append([draft()]);
       assertEqual(await outbox.count(), 1, "on the board");
@@ -31,7 +31,8 @@ export const OUTBOX_CONTRACT: readonly OutboxCheck[] = [
     name: "keeps what was there on joining and what is appended, in order and once",
     async run(store, outbox) {
       const [before] = await store.append([draft()]);
-      await outbox.join({}, before ? [before.id] : []);
+      await store.append([draft("another")]);
+      await outbox.join({}, "s");
       const drafts = [draft(), draft()];
       await store.append(drafts);
       await store.append(drafts);
@@ -42,7 +43,7 @@ export const OUTBOX_CONTRACT: readonly OutboxCheck[] = [
   {
     name: "keeps what was written here while nothing could be stored",
     async run(store, outbox) {
-      await outbox.join({}, []);
+      await outbox.join({}, "empty");
       await store.putOwn([event("late", "s", 7)]);
       await store.putOwn([event("late", "s", 7)]);
       assertEqual(await waitingIds(outbox), ["late"], "waiting");
@@ -51,7 +52,7 @@ export const OUTBOX_CONTRACT: readonly OutboxCheck[] = [
   {
     name: "gives up what the board has, and only that",
     async run(store, outbox) {
-      await outbox.join({}, []);
+      await outbox.join({}, "empty");
       const drafts = [draft(), draft(), draft()];
       await store.append(drafts);
       const [first, second] = await outbox.waiting(2);
@@ -62,9 +63,18 @@ export const OUTBOX_CONTRACT: readonly OutboxCheck[] = [
     },
   },
   {
+    name: "forgets on joining what waited for another board",
+    async run(store, outbox) {
+      await outbox.join({ board: "b" }, "empty");
+      await store.append([draft()]);
+      await outbox.join({ board: "c" }, "empty");
+      assertEqual([await outbox.joined(), await outbox.count()], [{ board: "c" }, 0], "joined");
+    },
+  },
+  {
     name: "says which event was taken out of the log since",
     async run(store, outbox) {
-      await outbox.join({}, []);
+      await outbox.join({}, "empty");
       await store.append([draft("kept"), draft("taken-out")]);
       await store.remove("taken-out");
       assertEqual((await waitingIds(outbox))[1], "gone", "second");

@@ -34,7 +34,9 @@ resolver_preload {
 # Phones come by WebSocket; the plain protocol answers nobody outside this machine.
 host: "127.0.0.1"
 port: -1
-websocket { host: ${JSON.stringify(host)}, port: ${port}, compression: true, ${security} }
+websocket { host: ${JSON.stringify(host)}, port: ${port}, compression: true, handshake_timeout: "20s", ${security} }
+# A slow network may take its time to answer who it is.
+authorization { timeout: 15 }
 max_payload: ${MOST_BYTES + HEADROOM_BYTES}
 jetstream { store_dir: ${JSON.stringify(storeFolder)}, max_file_store: ${mostBytes} }
 `;
