@@ -1,10 +1,7 @@
 /** Lighthouse's judgement of the built app, as a phone on a slow network would have it. */
-import { readFileSync } from "node:fs";
-import { createServer } from "node:http";
 import { type AddressInfo, createServer as createSocket } from "node:net";
-import { extname, join, normalize } from "node:path";
-import { brotliCompressSync } from "node:zlib";
 import lighthouse, { type Result } from "lighthouse";
+import { serveByBrotli } from "./brotli-server.ts";
 import { launchChromium } from "./chromium.ts";
 
 const CATEGORIES = ["performance", "accessibility", "best-practices"] as const;
@@ -16,21 +13,12 @@ export interface Judgement {
   faults: string[];
 }
 
-const TYPES: Readonly<Record<string, string>> = {
-  ".html": "text/html; charset=utf-8",
-  ".js": "text/javascript",
-  ".css": "text/css",
-  ".svg": "image/svg+xml",
-  ".png": "image/png",
-  ".webmanifest": "application/manifest+json",
-};
-
 /**
  * Judges the app in a folder with the mobile preset: a simulated slow phone and network. It is served
  * with Brotli, as static hosts do.
  */
 export async function judge(folder: string): Promise<Judgement> {
-  const server = await serve(folder);
+  const server = await serveByBrotli(folder);
   const port = await freePort();
   const browser = await launchChromium({ args: [`--remote-debugging-port=${port}`] });
   try {
@@ -55,23 +43,6 @@ function judgementOf({ categories, audits }: Result): Judgement {
     .filter((audit) => audit?.score !== null && audit?.score !== undefined && audit.score < 1)
     .map((audit) => `${audit?.id}: ${audit?.title}`);
   return { scores: Object.fromEntries(scores), faults };
-}
-
-async function serve(folder: string): Promise<{ url: string; close: () => void }> {
-  const server = createServer(({ url = "/" }, response) => {
-    const path = normalize(new URL(url, "http://localhost").pathname);
-    try {
-      const file = path.endsWith("/") ? join(path, "index.html") : path;
-      const body = brotliCompressSync(readFileSync(join(folder, file)));
-      const type = TYPES[extname(file)] ?? "application/octet-stream";
-      response.writeHead(200, { "content-type": type, "content-encoding": "br" }).end(body);
-    } catch {
-      response.writeHead(404).end();
-    }
-  });
-  await new Promise<void>((listening) => server.listen(0, "127.0.0.1", listening));
-  const { port } = server.address() as AddressInfo;
-  return { url: `http://127.0.0.1:${port}/`, close: () => server.close() };
 }
 
 /** One that nothing listens on now. */
