@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { bestIn } from "../../src/analysis/best.ts";
+import { bestIn, MOST_RANKED } from "../../src/analysis/best.ts";
 import { currentRate } from "../../src/analysis/rate.ts";
 import type { EntryStatement } from "../../src/log/event.ts";
 import { at, emptySession, sessionOf } from "./fixtures/session.ts";
@@ -33,6 +33,17 @@ describe("the best of a session", () => {
     });
     expect(ranked[0]?.chanceBest).toBeGreaterThan(0.95);
     expect(ranked.reduce((all, { chanceBest }) => all + chanceBest, 0)).toBeCloseTo(1, 9);
+  });
+
+  test("of more levels than anybody tries, those fished longest are ranked", () => {
+    const lines = Array.from({ length: 2 * MOST_RANKED }, (_, place): Line[] => [
+      [place * place, { kind: "change", rig: `r${place}` }],
+      ...caught(2, place * place, place * place + 1),
+    ]);
+    const { ranked } = bestIn("rig", sessionOf(lines.flat()), at(4 * MOST_RANKED ** 2));
+    expect(ranked).toHaveLength(MOST_RANKED);
+    expect(ranked.map(({ level }) => level)).toContain(`r${2 * MOST_RANKED - 1}`);
+    expect(ranked.map(({ level }) => level)).not.toContain("r0");
   });
 
   test("two alike are close", () => {

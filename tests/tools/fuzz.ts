@@ -1,10 +1,15 @@
-/** The long form of `tests/trials/fuzz.ts`. Arguments: how many inputs, and the seed. */
-import { fuzzStrangersInput } from "../trials/fuzz.ts";
+/** Strangers' input alone, at length. Arguments: how many inputs, and the seed. */
+import { fuzzStrangersInput } from "../trials/fuzz/fuzz.ts";
+
+const BYTES_PER_MB = 1_000_000;
 
 const [inputs = 200_000, seed = 1] = process.argv.slice(2).map(Number);
-const { taken, refused, faults, slowestMs } = await fuzzStrangersInput(inputs, seed);
+const { taken, refused, faults, slowest, grownBytes } = await fuzzStrangersInput(inputs, seed);
 console.log(
-  `${inputs} inputs (seed ${seed}): ${taken} taken in whole, ${refused} refused in a sentence, ${faults.length} faults; the slowest took ${slowestMs.toFixed(0)} ms.`,
+  `${inputs} inputs (seed ${seed}): ${taken} taken in whole, ${refused} refused in a sentence, ${faults.length} faults.`,
+);
+console.log(
+  `The dearest, input ${slowest.input}, took ${slowest.cpuMs.toFixed(0)} ms of processor time (${slowest.wallMs.toFixed(0)} ms by the wall); the process grew by ${(grownBytes / BYTES_PER_MB).toFixed(0)} MB at most after the first tenth.`,
 );
 for (const fault of faults.slice(0, 20)) console.log(fault);
 if (faults.length > 0) process.exitCode = 1;

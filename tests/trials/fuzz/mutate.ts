@@ -1,5 +1,5 @@
 /** Damage of all sorts to a text, by even numbers from 0 to 1, so that a seed gives the same again. */
-import { INJECTIONS } from "../share/days.ts";
+import { INJECTIONS } from "../../share/days.ts";
 
 export type Random = () => number;
 
