@@ -1,13 +1,10 @@
 /** Reads what was heard: the statements in it, the words left over, and a verdict. */
 import { resolveCorrections } from "./corrections.ts";
 import { joinPieces } from "./joining.ts";
-import { parseRightHandSide } from "./jsgf/syntax.ts";
+import { Language } from "./language.ts";
 import { isExcused, leftOver } from "./leftover.ts";
-import { buildMatcher } from "./match/compromise.ts";
-import { cover, type PatternEntry } from "./match/cover.ts";
+import { cover } from "./match/cover.ts";
 import { type Item, readItems } from "./match/items.ts";
-import { PHRASES } from "./phrases/index.ts";
-import { RULES } from "./phrases/rules.ts";
 import { isQuantityWord } from "./quantity/words.ts";
 import { beliefIn, isSuspect, repairs } from "./repair.ts";
 import type { Statement } from "./statement.ts";
@@ -49,21 +46,13 @@ const MOST_SOUND = 4;
 /** No one says more in one breath; a longer line is talk or noise. */
 const MOST_TOKENS = 80;
 
-export function createReader({ own, callWord }: ReaderOptions = {}): Reader {
+/** @param language shared by readers that know other names, so that each need not make its own */
+export function createReader(
+  { own, callWord }: ReaderOptions = {},
+  language = new Language(),
+): Reader {
   const vocabulary = makeVocabulary(own);
-  const inline = new Map(
-    Object.entries(RULES).map(([name, source]) => [name, parseRightHandSide(source)]),
-  );
-  const patterns: PatternEntry[] = PHRASES.flatMap((phrase, rank) =>
-    phrase.patterns.map((_, pattern) => ({ phrase, pattern, rank })),
-  );
-  const matcher = buildMatcher(
-    patterns.map(({ phrase, pattern }, id) => ({
-      id,
-      tree: parseRightHandSide(phrase.patterns[pattern] as string),
-    })),
-    inline,
-  );
+  const { matcher, patterns } = language;
 
   const readTokens = (heard: string, tokens: readonly Token[]): Attempt => {
     const items = readItems(heard, tokens, vocabulary);

@@ -31,14 +31,11 @@ export interface Matcher {
   knows(word: string): boolean;
 }
 
-export function buildMatcher(
-  sources: readonly PatternSource[],
-  inline: ReadonlyMap<string, Node>,
-): Matcher {
-  const entries = distinct(
-    sources.flatMap(({ id, tree }) => topsOf(tree).map((top) => entryOf(id, top, inline))),
-  );
-  const parsed = entries.map(({ match }) => nlp.parseMatch(match));
+/** @param entries of all patterns, in order */
+export function matcherOf(entries: readonly Entry[]): Matcher {
+  refuseTwins(entries);
+  // A pattern is taken in by the library when it is first tried: most never are.
+  const parsed: ParsedMatch[] = [];
   const shortlist = shortlistOf(entries.map(({ needs }) => needs));
   const words = new Set(entries.flatMap(({ match }) => match.match(/[a-z0-9]+/g) ?? []));
   return {
@@ -49,13 +46,20 @@ export function buildMatcher(
       if (possible.length === 0) return [];
       const view = nlp.tokenize(encoded.join(" "));
       return possible.flatMap((place) => {
-        const { id } = entries[place] as Entry;
-        const found = view.match(parsed[place] as ParsedMatch) as unknown as FoundView;
+        const { id, match } = entries[place] as Entry;
+        parsed[place] ??= nlp.parseMatch(match);
+        const found = view.match(parsed[place]) as unknown as FoundView;
         return found.fullPointer.map(([, from, to]) => ({ id, from, to }));
       });
     },
   };
 }
+
+/** A pattern as it is matched, one entry for each alternative at its top. */
+export const entriesOf = (
+  { id, tree }: PatternSource,
+  inline: ReadonlyMap<string, Node>,
+): Entry[] => topsOf(tree).map((top) => entryOf(id, top, inline));
 
 type ParsedMatch = ReturnType<typeof nlp.parseMatch>;
 
@@ -65,7 +69,7 @@ interface FoundView {
 }
 
 /** One alternative at the top of a pattern. */
-interface Entry {
+export interface Entry {
   id: number;
   match: string;
   /** The parts that the row must have, in words as they are matched. */
@@ -73,13 +77,12 @@ interface Entry {
 }
 
 /** Two entries with one match string would be one pattern twice. */
-function distinct(entries: readonly Entry[]): Entry[] {
+function refuseTwins(entries: readonly Entry[]): void {
   const seen = new Set<string>();
   for (const { match } of entries) {
     if (seen.has(match)) throw new Error(`two patterns compile to the same match: ${match}`);
     seen.add(match);
   }
-  return [...entries];
 }
 
 /** "<weight>" and "rig" as words that no tokeniser takes apart. */

@@ -47,7 +47,10 @@ function placesOf(parts: readonly (readonly Part[])[]): ReadonlyMap<string, Plac
     for (const [index, part] of ofPattern.entries()) {
       for (const wording of part) {
         const words = wording.join(" ");
-        places.set(words, [...(places.get(words) ?? []), { pattern, bit: 2 ** index }]);
+        const here = places.get(words);
+        const place = { pattern, bit: 2 ** index };
+        if (here) here.push(place);
+        else places.set(words, [place]);
       }
     }
   }

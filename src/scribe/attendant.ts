@@ -1,4 +1,5 @@
 import { computed, effect, type ReadonlySignal, type Signal } from "@preact/signals";
+import { Language } from "../../grammar/language.ts";
 import { createReader } from "../../grammar/read.ts";
 import type { PastSession } from "../analysis/seasons/past.ts";
 import { IdbMemos } from "../log/idb-memos.ts";
@@ -11,6 +12,7 @@ import type { Desks } from "./desks.ts";
 import { Drill } from "./drill.ts";
 import { Ears } from "./ears.ts";
 import type { EarsCare } from "./ears-care.ts";
+import { inPieces } from "./in-pieces.ts";
 import { Memos } from "./memos.ts";
 import type { Hearing, LastHeard } from "./news.ts";
 import { ownWords } from "./own-words.ts";
@@ -43,11 +45,14 @@ export class Attendant {
   readonly past: ReadonlySignal<readonly PastSession[]>;
   readonly memos: Memos;
   readonly #options: AttendantOptions;
+  readonly #language = new Language();
   readonly #scribe: ReadonlySignal<Scribe>;
 
   constructor(options: AttendantOptions) {
     const { desks, settings, earsCare, hearing, interim, lastHeard, nudge, inQuestion } = options;
     this.#options = options;
+    // Before anything is said, and without keeping a touch waiting.
+    void inPieces(() => this.#language.prepare());
     const shelf = new PastShelf(desks.own.store);
     effect(() => void shelf.refresh(desks.own.sessions.value, desks.own.notebook.value.id));
     this.past = computed(() => (desks.current.value === desks.own ? shelf.past.value : NO_PAST));
@@ -66,6 +71,7 @@ export class Attendant {
       const { notebook, keeping, now } = desks.current.value;
       return new Scribe({
         notebook: notebook.value,
+        language: this.#language,
         trouble: () => keeping.value.trouble,
         settings: () => settings.value,
         setLevel: (talkback) => {
@@ -105,7 +111,7 @@ export class Attendant {
     this.ears.stop();
     return new Drill({
       ears: this.ears.inside,
-      reader: createReader(),
+      reader: createReader({}, this.#language),
       restore: () => this.#suit(),
     });
   }

@@ -1,3 +1,4 @@
+import { Language } from "../../grammar/language.ts";
 import { createReader, type Reader, type ReaderOptions } from "../../grammar/read.ts";
 import { say } from "../../grammar/say.ts";
 import type { Question } from "../../grammar/statement.ts";
@@ -30,6 +31,8 @@ export interface Spoken {
 
 export interface ScribeOptions {
   notebook: Notebook;
+  /** The language, where it is made ready beforehand. */
+  language?: Language;
   /** Why the notebook's keeper could not store, in a sentence, while it lasts. */
   trouble(): string | undefined;
   settings(): Settings;
@@ -52,6 +55,7 @@ export interface ScribeOptions {
 /** Takes down what is said into one notebook: heard, read, judged, written, answered. */
 export class Scribe {
   readonly #options: ScribeOptions;
+  readonly #language: Language;
   readonly #watch = new Watch();
   readonly #reckoning: Reckoning;
   /** The last question, for when it is asked how sure the answer is. */
@@ -66,6 +70,7 @@ export class Scribe {
 
   constructor(options: ScribeOptions) {
     this.#options = options;
+    this.#language = options.language ?? new Language();
     this.#reckoning = new Reckoning(options.past);
     this.#opened = options.notebook.ready.then(() => {
       this.#isOpen = true;
@@ -193,10 +198,11 @@ export class Scribe {
     };
   }
 
-  /** Building a reader takes a tenth of a second or so: the last one is kept while it fits. */
+  /** The last one is kept while it fits. */
   #readerFor(options: ReaderOptions): Reader {
     const key = JSON.stringify(options);
-    if (this.#reader?.key !== key) this.#reader = { reader: createReader(options), key };
+    if (this.#reader?.key !== key)
+      this.#reader = { reader: createReader(options, this.#language), key };
     return this.#reader.reader;
   }
 }
