@@ -39,30 +39,35 @@ export class IdbStore implements LogStore {
     );
   }
 
-  async append(drafts: readonly EventDraft[]): Promise<LogEvent[]> {
+  async append(drafts: readonly EventDraft[], signal?: AbortSignal): Promise<LogEvent[]> {
     const { events, fresh } = await this.#connection.run((db) =>
-      write(db, ["events", "device", "digests", "joined", "outbox"], async (tx) => {
-        const stored = tx.objectStore("events");
-        let device = (await tx.objectStore("device").get(THIS_DEVICE)) ?? newDevice();
-        const events: LogEvent[] = [];
-        const fresh: LogEvent[] = [];
-        for (const draft of drafts) {
-          const known = await stored.get(draft.id);
-          if (known) {
-            events.push(known);
-            continue;
+      write(
+        db,
+        ["events", "device", "digests", "joined", "outbox"],
+        async (tx) => {
+          const stored = tx.objectStore("events");
+          let device = (await tx.objectStore("device").get(THIS_DEVICE)) ?? newDevice();
+          const events: LogEvent[] = [];
+          const fresh: LogEvent[] = [];
+          for (const draft of drafts) {
+            const known = await stored.get(draft.id);
+            if (known) {
+              events.push(known);
+              continue;
+            }
+            const next = stampNext(device, draft, this.#clock);
+            device = next.device;
+            await stored.add(next.event);
+            events.push(next.event);
+            fresh.push(next.event);
           }
-          const next = stampNext(device, draft, this.#clock);
-          device = next.device;
-          await stored.add(next.event);
-          events.push(next.event);
-          fresh.push(next.event);
-        }
-        await tx.objectStore("device").put(device, THIS_DEVICE);
-        await markStale(tx.objectStore("digests"), fresh);
-        await putOut(tx.objectStore("joined"), tx.objectStore("outbox"), fresh);
-        return { events, fresh };
-      }),
+          await tx.objectStore("device").put(device, THIS_DEVICE);
+          await markStale(tx.objectStore("digests"), fresh);
+          await putOut(tx.objectStore("joined"), tx.objectStore("outbox"), fresh);
+          return { events, fresh };
+        },
+        signal,
+      ),
     );
     this.#announce(fresh);
     return events;

@@ -7,15 +7,20 @@ type Writing<Names extends Stores> = IDBPTransaction<LogSchema, Names, "readwrit
 /**
  * Does the work in one transaction with strict durability and resolves once the browser says it is
  * on disk; if anything fails, nothing of it stays.
+ * @param signal breaks it off
  */
 export async function write<const Names extends Stores, T>(
   db: LogDatabase,
   stores: Names,
   work: (tx: Writing<Names>) => Promise<T>,
+  signal?: AbortSignal,
 ): Promise<T> {
+  signal?.throwIfAborted();
   const tx = db.transaction(stores, "readwrite", { durability: "strict" });
   // Waited for below; until then its failure must not count as one nobody waits for.
   tx.done.catch(() => {});
+  const giveUp = () => abort(tx);
+  signal?.addEventListener("abort", giveUp);
   try {
     const result = await work(tx);
     await tx.done;
@@ -25,6 +30,8 @@ export async function write<const Names extends Stores, T>(
     const reason = tx.error;
     if (reason === null) abort(tx);
     throw reason ?? cause;
+  } finally {
+    signal?.removeEventListener("abort", giveUp);
   }
 }
 

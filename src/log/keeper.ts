@@ -1,14 +1,18 @@
 import type { SteadyClock } from "./clock.ts";
 import { newDevice, stampNext } from "./device.ts";
 import type { EventDraft, LogEvent } from "./event.ts";
+import { inTime } from "./patience.ts";
 import type { LogStore } from "./store.ts";
-import { type StoreTrouble, toTrouble } from "./trouble.ts";
+import { StoreTrouble, toTrouble } from "./trouble.ts";
 
 export const FIRST_RETRY_MS = 1000;
 export const LONGEST_RETRY_MS = 60_000;
 
 export interface Kept {
-  /** Finished events: what the store will hold is exactly these. */
+  /**
+   * Finished events: what the store will hold is exactly these, but for the number and the time of
+   * what was just being written out when patience ended.
+   */
   events: readonly LogEvent[];
   /** Only then may the entry be confirmed. */
   isStored: boolean;
@@ -39,6 +43,8 @@ export class Keeper {
   #keeping: Keeping = { unsaved: [] };
   #retryMs = FIRST_RETRY_MS;
   #timer: ReturnType<typeof setTimeout> | undefined;
+  /** What the store has been asked for in vain, and may still do. */
+  readonly #overdue = new Set<Promise<unknown>>();
   /** One thing at a time: what is said first is stored first. */
   #queue: Promise<unknown> = Promise.resolve();
 
@@ -56,7 +62,9 @@ export class Keeper {
   append(drafts: readonly EventDraft[]): Promise<Kept> {
     return this.#next(async () => {
       const events =
-        (await this.#flush()) && (await this.#attempt(() => this.#store.append(drafts)));
+        this.#isWorthTrying() &&
+        (await this.#flush()) &&
+        (await this.#attempt((signal) => this.#store.append(drafts, signal)));
       if (!events) return this.#hold(drafts);
       if (this.#keeping.trouble) this.#tell({ unsaved: [] });
       return { events, isStored: true };
@@ -68,9 +76,21 @@ export class Keeper {
     return this.#next(() => this.#flush());
   }
 
-  /** What is stored could not be read: said at once, not only when something is to be stored. */
-  report(cause: unknown): void {
-    this.#tell({ ...this.#keeping, trouble: toTrouble(cause) });
+  /**
+   * Resolves once what is stored is read, or cannot be, or takes too long: said at once, not only
+   * when something is to be stored. Never fails.
+   */
+  async read(reading: Promise<unknown>): Promise<void> {
+    try {
+      await inTime(() => reading);
+    } catch (cause) {
+      this.#trouble(cause);
+      // What is only late may still come, and then nothing is wrong.
+      reading.then(
+        () => void (this.#keeping.unsaved.length === 0 && this.#tell({ unsaved: [] })),
+        () => {},
+      );
+    }
   }
 
   /** Tells of every change in what is unsaved, and why. Returns the way to stop it. */
@@ -96,19 +116,48 @@ export class Keeper {
     if (unsaved.length === 0) return true;
     if (!(await this.#attempt(() => this.#store.putOwn(unsaved)))) return false;
     clearTimeout(this.#timer);
+    this.#overdue.clear();
     this.#retryMs = FIRST_RETRY_MS;
     this.#tell({ unsaved: [] });
     return true;
   }
 
-  async #attempt<T>(storing: () => Promise<T>): Promise<T | undefined> {
+  async #attempt<T>(storing: (signal: AbortSignal) => Promise<T>): Promise<T | undefined> {
+    let work: Promise<T> | undefined;
     try {
-      return await storing();
+      return await inTime((signal) => {
+        work = storing(signal);
+        return work;
+      });
     } catch (cause) {
-      this.#tell({ ...this.#keeping, trouble: toTrouble(cause) });
+      if (this.#trouble(cause).reason === "slow" && work) this.#awaitLate(work);
       this.#retryLater();
       return undefined;
     }
+  }
+
+  /** Who has just waited in vain is not made to wait again for each entry. */
+  #isWorthTrying(): boolean {
+    if (this.#overdue.size === 0) return true;
+    this.#trouble(new StoreTrouble("slow"));
+    this.#retryLater();
+    return false;
+  }
+
+  /** The same drafts have the same ids, so that what was stored late is not stored again. */
+  #awaitLate(work: Promise<unknown>): void {
+    this.#overdue.add(work);
+    const goOn = () => {
+      this.#overdue.delete(work);
+      void this.retry();
+    };
+    work.then(goOn, goOn);
+  }
+
+  #trouble(cause: unknown): StoreTrouble {
+    const trouble = toTrouble(cause);
+    this.#tell({ ...this.#keeping, trouble });
+    return trouble;
   }
 
   #hold(drafts: readonly EventDraft[]): Kept {

@@ -66,9 +66,10 @@ export interface LogStore extends DigestStore, RemovalStore {
   /**
    * Numbers and stores what one utterance said, all of it or nothing, and resolves once that is on
    * disk. A draft whose id is stored already is not stored again.
+   * @param signal gives it up: nothing is stored unless it was just being written out
    * @returns the events in the drafts' order
    */
-  append(drafts: readonly EventDraft[]): Promise<LogEvent[]>;
+  append(drafts: readonly EventDraft[], signal?: AbortSignal): Promise<LogEvent[]>;
   /**
    * Stores finished events, all or nothing; one whose id is there already stays as it is, and one
    * of a session that was taken out stays out.

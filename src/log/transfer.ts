@@ -2,6 +2,7 @@
 import * as v from "valibot";
 import { transferWords } from "../words/transfer.ts";
 import { eventSchema, type LogEvent } from "./event.ts";
+import { inTime } from "./patience.ts";
 import { Refusal } from "./refusal.ts";
 import type { LogStore } from "./store.ts";
 import { toTrouble } from "./trouble.ts";
@@ -24,6 +25,9 @@ export const documentSchema = v.object({
 });
 
 export type LogDocument = v.InferOutput<typeof documentSchema>;
+
+/** A log of many years takes a phone some seconds to read (a guess). */
+const READING_PATIENCE_MS = 20_000;
 
 export interface ExportOptions {
   store: LogStore;
@@ -50,9 +54,8 @@ export async function exportLog(options: ExportOptions): Promise<LogDocument> {
     ...(settings !== undefined && { settings }),
   } as const;
   try {
-    // In this order: reading the events is what finds damaged ones.
-    const stored = await (session === undefined ? store.everything() : store.session(session));
-    const damaged = session === undefined ? await store.damaged() : [];
+    const reading = () => readStored(store, session);
+    const { stored, damaged } = await inTime(reading, READING_PATIENCE_MS);
     return {
       ...head,
       events: unite(stored, unsaved.filter(isWanted)),
@@ -129,6 +132,13 @@ function parse(text: string): unknown {
   } catch {
     return undefined;
   }
+}
+
+async function readStored(store: LogStore, session: string | undefined) {
+  if (session !== undefined) return { stored: await store.session(session), damaged: [] };
+  // In this order: reading the events is what finds damaged ones.
+  const stored = await store.everything();
+  return { stored, damaged: await store.damaged() };
 }
 
 /** Each event once; one that is stored and unsaved has just been stored. */

@@ -1,7 +1,14 @@
 /** What can go wrong with storing, and what to do about it. */
 import { storingWords } from "../words/storing.ts";
 
-export type StoreReason = "quota" | "refused" | "closed" | "blocked" | "aborted" | "unknown";
+export type StoreReason =
+  | "quota"
+  | "refused"
+  | "closed"
+  | "blocked"
+  | "aborted"
+  | "slow"
+  | "unknown";
 
 const ADVICE: Readonly<Record<StoreReason, string>> = storingWords;
 

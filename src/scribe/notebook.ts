@@ -22,7 +22,7 @@ export function note(
 export class Notebook {
   readonly id: string;
   readonly session: ReadonlySignal<Session>;
-  /** Resolves once all that was stored before is in. */
+  /** Resolves once all that was stored before is in, or is not to be had for now. */
   readonly ready: Promise<void>;
   readonly #keeper: Keeper;
   readonly #fold: SessionFold;
@@ -41,7 +41,7 @@ export class Notebook {
     };
     // Before reading, so that nothing another tab writes meanwhile is missed.
     this.#unsubscribe = store.subscribe(this.#take);
-    this.ready = store.session(id).then(this.#take, (cause) => keeper.report(cause));
+    this.ready = keeper.read(store.session(id).then(this.#take));
   }
 
   /** Writes what one utterance or one touch did, all of it or nothing; it shows though unsaved. */

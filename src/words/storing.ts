@@ -8,5 +8,6 @@ export const storingWords = {
   blocked:
     "Another tab holds the log in a different version. Close the other tabs, then load the page again.",
   aborted: "The browser broke off storing. It is tried again; export if it goes on.",
+  slow: "The phone takes long to store. It is tried again; export if it goes on.",
   unknown: "The log could not be stored. It is tried again; export if it goes on.",
 } as const;

@@ -1,0 +1,92 @@
+/** A disk that takes long, or never ends: what was said is kept, told of, and stored once. */
+import { afterEach, beforeEach, expect, test, vi } from "vitest";
+import { SteadyClock } from "../../src/log/clock.ts";
+import { Keeper, LONGEST_RETRY_MS } from "../../src/log/keeper.ts";
+import { comparePlaces } from "../../src/log/order.ts";
+import { PATIENCE_MS } from "../../src/log/patience.ts";
+import { exportLog } from "../../src/log/transfer.ts";
+import { SlowStore } from "./slow-store.ts";
+import { draft } from "./store-contract.ts";
+
+beforeEach(() => {
+  vi.useFakeTimers();
+});
+afterEach(() => {
+  vi.useRealTimers();
+});
+
+function setUp() {
+  const clock = new SteadyClock();
+  const store = new SlowStore(clock);
+  return { store, keeper: new Keeper(store, clock) };
+}
+
+test("waits a while, then keeps the entry and says that it is not stored", async () => {
+  const { store, keeper } = setUp();
+  store.holdUp();
+  const appending = keeper.append([draft()]);
+  await vi.advanceTimersByTimeAsync(PATIENCE_MS - 1);
+  expect(keeper.keeping.unsaved).toEqual([]);
+  await vi.advanceTimersByTimeAsync(1);
+  const kept = await appending;
+  expect(kept.isStored).toBe(false);
+  expect(keeper.keeping.unsaved).toEqual(kept.events);
+  expect(keeper.keeping.trouble?.reason).toBe("slow");
+  keeper.close();
+});
+
+test("lets nobody wait again while the disk has not done what it was asked before", async () => {
+  const { store, keeper } = setUp();
+  store.holdUp();
+  const first = keeper.append([draft()]);
+  await vi.advanceTimersByTimeAsync(PATIENCE_MS);
+  await first;
+  const kept = await keeper.append([draft()]);
+  expect(kept.isStored).toBe(false);
+  expect(store.asked).toBe(1);
+  keeper.close();
+});
+
+test("stores everything once, in order, as soon as the disk is back", async () => {
+  const { store, keeper } = setUp();
+  const before = await keeper.append([draft()]);
+  store.holdUp();
+  const late = keeper.append([draft(), draft()]);
+  await vi.advanceTimersByTimeAsync(PATIENCE_MS);
+  const all = [before, await late, await keeper.append([draft()])].flatMap(({ events }) => events);
+  await vi.advanceTimersByTimeAsync(3 * LONGEST_RETRY_MS);
+  expect(keeper.keeping.unsaved).toHaveLength(3);
+  store.letGo();
+  await vi.advanceTimersByTimeAsync(0);
+  expect(keeper.keeping).toEqual({ unsaved: [] });
+  const stored = (await store.everything()).sort(comparePlaces).map(({ id }) => id);
+  expect(stored).toEqual(all.map(({ id }) => id));
+  const after = await keeper.append([draft()]);
+  expect(after.isStored).toBe(true);
+});
+
+test("says that what is stored takes long to read, and takes it back once it is read", async () => {
+  const { store, keeper } = setUp();
+  store.holdUp();
+  const reading = keeper.read(store.session("s"));
+  await vi.advanceTimersByTimeAsync(PATIENCE_MS);
+  await reading;
+  expect(keeper.keeping.trouble?.reason).toBe("slow");
+  store.letGo();
+  await vi.advanceTimersByTimeAsync(0);
+  expect(keeper.keeping).toEqual({ unsaved: [] });
+});
+
+test("lets what is unsaved out though the rest cannot be read in time", async () => {
+  const { store, keeper } = setUp();
+  store.holdUp();
+  const appending = keeper.append([draft()]);
+  await vi.advanceTimersByTimeAsync(PATIENCE_MS);
+  const { events } = await appending;
+  const exporting = exportLog({ store, unsaved: keeper.keeping.unsaved, now: 0 });
+  await vi.advanceTimersByTimeAsync(60_000);
+  const log = await exporting;
+  expect(log.events).toEqual(events);
+  expect(log.incomplete).toMatch(/takes long/);
+  keeper.close();
+});
