@@ -51,6 +51,9 @@ const ACTS = {
 const QUESTIONS_SAID: Readonly<Record<Question, string>> = {
   total: "what have I got",
   count: "how many fish have I got",
+  lost: "how many have I lost",
+  biggest: "what's my biggest fish",
+  fed: "what have I fed",
   "last-fish": "how long since the last one",
   rate: "what's my rate",
   "best-depth": "which depth is best",

@@ -57,6 +57,9 @@ export const TALKBACK_LEVELS = ["tones", "short", "full"] as const;
 export const QUESTIONS = [
   "total",
   "count",
+  "lost",
+  "biggest",
+  "fed",
   "last-fish",
   "rate",
   "best-depth",

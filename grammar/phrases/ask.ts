@@ -1,12 +1,10 @@
 /** Questions the phone answers aloud. */
 
 import { bestQuestions } from "./ask-best.ts";
+import { logQuestions } from "./ask-log.ts";
 import { waterQuestions } from "./ask-water.ts";
-import { ask, WHATS } from "./asked.ts";
+import { ask, SO_FAR, WHATS } from "./asked.ts";
 import type { Phrase } from "./phrase.ts";
-
-const SO_FAR =
-  "so far | now | at the moment | up to now | altogether | in total | today | yet | in all | all together";
 
 const total = ask(
   "total",
@@ -23,12 +21,16 @@ const count = ask(
   [
     "(how many's that | how many's | how many is that | that's how many | how many does that make it | how many now) [now | so far | altogether]",
     `how many [fish | <species>] [have i | have we | i've | we've] (got | had | caught | landed | have i had | have i got | have i caught | have i landed | i got | i had) [${SO_FAR}]`,
+    `how many <species> [${SO_FAR} | in the net | is that | am i on]`,
+    `have i (had | caught | got) any (<species> | fish) [${SO_FAR}]`,
     `how many [fish] (is that | are that | 's that | am i on | so far | i got | is it | does that make | am i up to | now | do i have | in the net) [${SO_FAR}]`,
     `[${WHATS}] [my | the] (fish count | count | number of fish | how many fish | tally of fish | fish total | catch count | how many | fish tally) [${SO_FAR}]`,
   ],
   [
     "how many's that",
     "how many carp have I had",
+    "how many tench",
+    "have I had any bream",
     "how many am I on",
     "how many fish have I had",
     "how many is that",
@@ -83,10 +85,17 @@ const pace = ask(
   [
     `[${WHATS}] [my | the] (pace | projected weight | projection | forecast | projected total | projected finish | predicted weight | estimated finish | final weight going to be | projected bag) [looking | now | so far]`,
     "what pace am i on",
+    "(what do i need | what do i still need | how much do i need | how much more do i need) [<duration> | per hour | now | for the target | for my target | to hit the target | to hit my target | to make the target]",
     "what (pace | weight) am i (on for | heading for | going to finish with | going to finish on | on course for)",
-    "(am i on pace | am i on target | am i on for my target | what am i on for | what am i on course for | what will i finish with | how much will i finish with | how much will i end up with | how much will i have at the end | what will i have | what will i finish on | what will i end up with | what'll i end up with | what'll i finish with | what'll i have | what'll i finish on | where will i finish | where will i end up | what final weight am i heading for | where will i finish at this rate | what weight will i finish on | what weight will i finish with | am i going to make the target | am i going to make my target | what am i heading for | what am i going to finish with | what am i going to end up with | what will i have at the end | what will i end up on | what's it looking like for the end | what will i weigh | am i on track | am i ahead of target | am i behind target | am i going to make it | will i make my target | will i make the target | will i get to my target | what do i need an hour | what do i need per hour | how much do i need an hour | how much do i need per hour | what am i going to weigh | what am i going to weigh in | am i ahead or behind | what will i weigh in with | what will i weigh in | where am i heading | at this rate what will i finish with | at this rate what will i have | what am i going to end on | am i on course | am i on course for my target | will i hit my target | am i going to hit my target | how am i doing against my target | how am i doing against the target | am i ahead of my target | what will i end with | what will i finish with at this pace | what's my finishing weight going to be) [at this rate | by the end | at the end]",
+    "(am i on pace | am i on target | am i on for my target | what am i on for | what am i on course for | what will i finish with | how much will i finish with | how much will i end up with | how much will i have at the end | what will i have | what will i finish on | what will i end up with | what'll i end up with | what'll i finish with | what'll i have | what'll i finish on | where will i finish | where will i end up | what final weight am i heading for | where will i finish at this rate | what weight will i finish on | what weight will i finish with | am i going to make the target | am i going to make my target | what am i heading for | what am i going to finish with | what am i going to end up with | what will i have at the end | what will i end up on | what's it looking like for the end | what will i weigh | am i on track | am i ahead of target | am i behind target | am i going to make it | will i make my target | will i make the target | will i get to my target |  what am i going to weigh | what am i going to weigh in | am i ahead or behind | what will i weigh in with | what will i weigh in | where am i heading | at this rate what will i finish with | at this rate what will i have | what am i going to end on | am i on course | am i on course for my target | will i hit my target | am i going to hit my target | how am i doing against my target | how am i doing against the target | am i ahead of my target | what will i end with | what will i finish with at this pace | what's my finishing weight going to be) [at this rate | by the end | at the end]",
   ],
-  ["what's my pace", "what pace am I on", "what weight am I heading for", "what am I on for"],
+  [
+    "what's my pace",
+    "what pace am I on",
+    "what weight am I heading for",
+    "what am I on for",
+    "what do I need an hour",
+  ],
 );
 
 const timeLeft = ask(
@@ -114,6 +123,7 @@ const setUp = ask(
 export const questions: readonly Phrase[] = [
   total,
   count,
+  ...logQuestions,
   lastFish,
   rate,
   ...bestQuestions,

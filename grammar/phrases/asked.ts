@@ -9,5 +9,9 @@ export const ask = (
   examples: readonly string[],
 ): Phrase => fixedPhrase(`ask-${what}`, { kind: "ask", what }, patterns, examples);
 
+/** With what a question of the day as a whole may end. */
+export const SO_FAR =
+  "so far | now | at the moment | up to now | altogether | in total | today | yet | in all | all together";
+
 export const WHATS =
   "what's | what is | tell me | give me | what was | read me | how's | how is | say | read out | read me back | read back | give us | read | what've";

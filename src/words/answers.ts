@@ -22,6 +22,27 @@ export const answerWords = {
   countByKind: (fish: string, kinds: string) => `${fish}: ${kinds}.`,
   notNamed: "not named",
 
+  noneLost: "None lost.",
+  lost: (fish: string) => `${fish} lost.`,
+  lostHow: (fish: string, causes: string) => `${fish} lost: ${causes}.`,
+  lostBy: {
+    off: "came off",
+    pulled: "on a pulled hook",
+    snapped: "snapped",
+    foul: "foul hooked",
+    net: "at the net",
+  },
+
+  noneSized: "No fish has a weight or a length yet.",
+  aFish: "a fish",
+  othersNotWeighed: (without: number) => ` ${without} without a weight.`,
+
+  notFed: "No feed is in the log yet.",
+  lastFed: (time: string) => `${time} since the last feed.`,
+  fed: (baits: string) => ` Fed so far: ${baits}.`,
+  weightOf: (weight: string) => `${weight} of`,
+  weightAndTimesOf: (weight: string, times: string) => `${weight} and ${times} more of`,
+
   noFishAfter: (time: string) => `No fish yet, after ${time}.`,
   sinceLast: (time: string) => `${time} since the last fish.`,
 
@@ -50,8 +71,8 @@ export const answerWords = {
   perHour: (rate: string) => `${rate} fish an hour.`,
   rateRestsOn: (fish: string, time: string, range: string) =>
     `${fish} in ${time}: ${range} an hour.`,
-  perHourLate: (rate: string, late: number) =>
-    `${rate} fish an hour, ${late} in the last half hour.`,
+  perHourLate: (rate: string, late: string) =>
+    `${late} fish an hour in the last half hour, ${rate} over the session.`,
   faster: " Faster than before.",
   slower: " Slower than before.",
   rateSure: (range: string) => `${range} an hour, 19 in 20.`,

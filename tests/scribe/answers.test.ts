@@ -113,7 +113,7 @@ describe("what's my rate", () => {
     await bank.say(...fish(2));
     bank.now = NINE + (61 + 90) * MINUTE_MS;
     // Ninety minutes fished: twelve fish are eight an hour.
-    expect(await bank.ask("what's my rate")).toBe("8 fish an hour, 2 in the last half hour.");
+    expect(await bank.ask("what's my rate")).toBe("4 fish an hour in the last half hour, 8 over the session.");
   });
 
   test("says so when the fish have come on", async () => {
@@ -121,7 +121,7 @@ describe("what's my rate", () => {
     bank.now = NINE + 90 * MINUTE_MS;
     await bank.say(...fish(12));
     expect(await bank.ask("what's my rate")).toMatch(
-      /12 in the last half hour\. Faster than before\.$/,
+      /^24 fish an hour in the last half hour, .* over the session\. Faster than before\.$/,
     );
   });
 });

@@ -7,6 +7,12 @@ export const HEARD_ASK: Readonly<Record<string, string>> = {
     "/4/ (/3/ what have i | what've i) got [so far | now] | how much [weight] have i (/2/ got | caught) [so far] | [/2/ what's my | what's the] [running] total [weight] | what weight (am i on | have i got) | what's my weight [so far] | what's the total | what's my bag weight | how many pounds have i got",
   "ask-count":
     "/4/ how many [/2/ fish] (have i (/2/ got | had | caught) | am i on) [so far] | how many (is | fish is) that | how many's that | [what's the | what's my] fish count | how many fish [so far] | number of fish | how many (<species-many>) have i had",
+  "ask-lost":
+    "/2/ how many have i lost [so far] | how many fish have i lost | how many lost | have i lost many",
+  "ask-biggest":
+    "/2/ [/2/ what's my | what's the | what was my] biggest [/2/ fish] [so far] | what's my best fish",
+  "ask-fed":
+    "/2/ when did i last feed | how long since i [last] fed | how much have i fed [so far] | what have i fed",
   "ask-last-fish":
     "/5/ how long since (/4/ the last one | the last fish | my last fish | i had a fish) | how long ago was the last (fish | one) | when was (the | my) last (fish | one) | time since [the] last fish | how long's it been since the last (fish | one) | when did i last (catch | have one)",
   "ask-rate":

@@ -3,6 +3,7 @@ import type { Question } from "../../../grammar/statement.ts";
 import { answerWords as say } from "../../words/answers.ts";
 import { type Asking, same, type Words } from "./asking.ts";
 import { best } from "./best.ts";
+import { biggest, fed, lost } from "./log.ts";
 import { pace } from "./pace.ts";
 import { rate } from "./rate.ts";
 import { countOf, lastFish, net, setUp, timeLeft, total } from "./standing.ts";
@@ -13,6 +14,9 @@ import { count } from "./words.ts";
 const ANSWERS: Readonly<Record<Exclude<Question, "sure">, (asking: Asking) => Words>> = {
   total,
   count: countOf,
+  lost,
+  biggest,
+  fed,
   "last-fish": lastFish,
   rate,
   "best-depth": (asking) => best("depth", asking),

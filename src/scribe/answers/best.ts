@@ -20,12 +20,18 @@ import {
 /** More is not remembered from hearing it once. */
 const MOST_NAMED = 3;
 
+/** Shorter than this without a fish, a level was only passed through. */
+const A_WHILE_MS = 60_000;
+
 export function best(factor: Factor, { session, now, units }: Asking): Words {
   if (session.startedAt === undefined) return NOT_STARTED;
   const { verdict, ranked } = bestIn(factor, session, now);
   const [leader] = ranked;
   if (!leader) return same(say.noneNamed(factor));
-  const lines = ranked.slice(0, MOST_NAMED).map((one) => evidence(factor, one, units));
+  const lines = ranked
+    .filter(({ fish, hours }, place) => place === 0 || fish > 0 || hours * MS_PER_HOUR >= A_WHILE_MS)
+    .slice(0, MOST_NAMED)
+    .map((one) => evidence(factor, one, units));
   const name = (one: Contender) => levelName(factor, one.level, units);
   switch (verdict) {
     case "clear":

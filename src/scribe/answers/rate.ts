@@ -21,7 +21,7 @@ export function rate({ session, now }: Asking): Words {
   const short = say.perHour(perHour);
   if (ms <= WINDOW_MS) return { short, full: `${short} ${restsOn}`, sure };
   const change = verdict === "faster" || verdict === "slower" ? say[verdict] : "";
-  const late = `${say.perHourLate(perHour, recentFish)}${change}`;
+  const late = `${say.perHourLate(perHour, rateWords((recentFish * MS_PER_HOUR) / WINDOW_MS))}${change}`;
   return {
     short: late,
     full: `${late} ${restsOn}`,

@@ -1,5 +1,6 @@
 import { amend } from "./paraphrases/amend.ts";
 import { ask } from "./paraphrases/ask.ts";
+import { askLog } from "./paraphrases/ask-log.ts";
 import { change } from "./paraphrases/change.ts";
 import { conditions } from "./paraphrases/conditions.ts";
 import { drop } from "./paraphrases/drop.ts";
@@ -29,6 +30,7 @@ export const paraphrases: Paraphrases = [
   ...amend,
   ...withdraw,
   ...ask,
+  ...askLog,
   ...session,
   ...remind,
   ...several,
