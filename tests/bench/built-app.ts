@@ -2,7 +2,7 @@
 import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import type { Browser, CDPSession, Page } from "playwright-core";
+import type { Browser, BrowserContext, CDPSession, Page } from "playwright-core";
 import { type BrotliServer, serveByBrotli } from "../browser/brotli-server.ts";
 import { buildInto } from "../browser/build-app.ts";
 import { launchChromium } from "../browser/chromium.ts";
@@ -32,6 +32,15 @@ export async function withBuiltApp<T>(run: (app: BuiltApp) => Promise<T>): Promi
   } finally {
     rmSync(folder, { recursive: true });
   }
+}
+
+/** A phone that the app was opened on before, with nothing in its log. */
+export async function newPhone(browser: Browser): Promise<BrowserContext> {
+  const context = await browser.newContext({ viewport: { width: 390, height: 844 } });
+  // The runner of these scripts names functions by a helper, which those sent to a page ask for too.
+  await context.addInitScript({ content: "globalThis.__name ??= (named) => named;" });
+  await context.addInitScript(() => localStorage.setItem("pegscribe.guide", "seen"));
+  return context;
 }
 
 /** As slow as a cheap phone: so many times slower than this machine. */

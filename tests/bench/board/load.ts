@@ -6,10 +6,12 @@ import { type ChildProcess, fork } from "node:child_process";
 import { cpus, loadavg } from "node:os";
 import { fileURLToPath } from "node:url";
 import { parseArgs } from "node:util";
+import { jetstreamManager } from "@nats-io/jetstream";
 import { connectTo } from "../../../src/board/connection.ts";
 import { packed } from "../../../src/board/message.ts";
 import { NatsReader } from "../../../src/board/nats-reader.ts";
 import { BoardPicture } from "../../../src/board/picture/picture.ts";
+import { streamOf } from "../../../src/board/subjects.ts";
 import { LocalBoard } from "../../board/local-board.ts";
 import { type Row, table } from "../../simulation/table.ts";
 import { nodeSocket } from "../../tools/board/node-socket.ts";
@@ -41,8 +43,10 @@ interface Outcome {
   seconds: number;
   /** Milliseconds from the entry in the phone's log to its place in the picture, by entry. */
   delays: number[];
-  /** Of a message on the wire, and of working out the whole board. */
+  /** Of a message, and of one with all that the server keeps beside it. */
   bytes: number[];
+  storedBytes: number;
+  /** Milliseconds of working out the whole board. */
   views: number[];
 }
 
@@ -53,7 +57,10 @@ async function run(isLate: boolean): Promise<Outcome> {
   const invitations = await Promise.all(
     seats.map((seat) => local.invite(seat, Date.now() + 2 * HOUR_MS)),
   );
-  const outcome: Outcome = { entries: 0, seen: 0, seconds: 0, delays: [], bytes: [], views: [] };
+  const outcome: Outcome = {
+    ...{ entries: 0, seen: 0, seconds: 0, storedBytes: 0 },
+    ...{ delays: [], bytes: [], views: [] },
+  };
   const picture = new BoardPicture();
   const reader = new NatsReader({
     invitation: await local.invite("watcher"),
@@ -89,8 +96,18 @@ async function run(isLate: boolean): Promise<Outcome> {
   outcome.seconds = (lastAt - begunAt) / 1000;
   clearInterval(looking);
   reader.stop();
+  outcome.storedBytes = await storedBytes(local);
   await local.close();
   return outcome;
+}
+
+/** By the server's own count. */
+async function storedBytes(local: LocalBoard): Promise<number> {
+  const connection = await connectTo(await local.invite("counter"), nodeSocket);
+  const manager = await jetstreamManager(connection, { checkAPI: false });
+  const { state } = await manager.streams.info(streamOf("osier"));
+  await connection.close();
+  return state.bytes / state.messages;
 }
 
 const pause = (ms: number) => new Promise((done) => setTimeout(done, ms));
@@ -105,7 +122,7 @@ function ended(phones: ChildProcess, onNews: (news: FromPhones) => void): Promis
 const ms = (value: number): string => value.toFixed(value < 10 ? 1 : 0);
 
 function rowOf(name: string, outcome: Outcome): Row {
-  const { entries, seen, seconds, delays, bytes, views } = outcome;
+  const { entries, seen, seconds, delays, bytes, storedBytes, views } = outcome;
   const delay = spread(delays);
   const size = spread(bytes);
   const view = spread(views);
@@ -117,6 +134,7 @@ function rowOf(name: string, outcome: Outcome): Row {
     ms(seen / seconds),
     ...[delay.median, delay.p95, delay.p99].map(ms),
     `${size.median} (${size.p99})`,
+    ms(storedBytes),
     `${ms(view.median)} (${ms(view.p99)})`,
   ];
 }
@@ -131,6 +149,7 @@ const HEAD: Row = [
   "95 in 100",
   "99 in 100",
   "bytes a message, middle (99 in 100)",
+  "stored",
   "working out the board, middle (99 in 100) (ms)",
 ];
 

@@ -28,7 +28,7 @@ export function busyAngler(seed: number, ms: number): Said[] {
     return { kind: "change", depthMm: pick(DEPTHS_MM), bait: pick(BAITS), rig: pick(["1", "2"]) };
   };
   const said: Said[] = [{ at: 0, statement: { kind: "session", act: "start" } }];
-  for (let at = GAP_MS * random(); at < ms; at -= GAP_MS * Math.log(1 - random()))
+  for (let at = GAP_MS * random(); at < ms; at += -GAP_MS * Math.log(1 - random()))
     said.push({ at, statement: next() });
   return said;
 }

@@ -2,7 +2,7 @@
 import { join } from "node:path";
 import type { Browser } from "playwright-core";
 import { serveByBrotli } from "../../browser/brotli-server.ts";
-import { withBuiltApp } from "../built-app.ts";
+import { newPhone, withBuiltApp } from "../built-app.ts";
 import { type Figures, type Measured, rounded, type Table } from "../part.ts";
 import { longestOf, longOf, workOf } from "../tasks.ts";
 import { median } from "../times.ts";
@@ -23,7 +23,7 @@ async function starts(browser: Browser, url: string): Promise<Start[]> {
 /** The second of two starts of one phone, its server gone. */
 async function secondStart(browser: Browser, folder: string): Promise<Start> {
   const server = await serveByBrotli(folder);
-  const context = await browser.newContext({ viewport: { width: 390, height: 844 } });
+  const context = await newPhone(browser);
   const page = await context.newPage();
   await page.goto(server.url);
   await page.waitForFunction(() => navigator.serviceWorker.controller !== null);

@@ -1,6 +1,6 @@
 /** One start of a page: what it fetches, how long it keeps the main thread, when it can be touched. */
 import type { Browser, BrowserContext, Page } from "playwright-core";
-import { slowDown } from "../built-app.ts";
+import { newPhone, slowDown } from "../built-app.ts";
 import { type Tasks, tasksOf } from "../tasks.ts";
 import { installStartProbe } from "./probe.ts";
 
@@ -30,10 +30,9 @@ export async function startOf(
   slowness: number,
   context?: BrowserContext,
 ): Promise<Start> {
-  const own = context ?? (await browser.newContext({ viewport: { width: 390, height: 844 } }));
+  const own = context ?? (await newPhone(browser));
   const page = await own.newPage();
   await page.addInitScript(installStartProbe);
-  await page.addInitScript(() => localStorage.setItem("pegscribe.guide", "seen"));
   await slowDown(page, slowness);
   const tasks = await tasksOf(browser, page, async () => {
     await page.goto(url, { waitUntil: "commit" });
