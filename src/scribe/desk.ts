@@ -1,7 +1,9 @@
 import { computed, type ReadonlySignal, type Signal, signal } from "@preact/signals";
 import type { SteadyClock } from "../log/clock.ts";
+import type { LogEvent } from "../log/event.ts";
 import { Keeper } from "../log/keeper.ts";
 import type { Session } from "../log/session.ts";
+import { spansAfter } from "../log/spans.ts";
 import type { LogStore, SessionSpan } from "../log/store.ts";
 import type { Keeping } from "./news.ts";
 import { Notebook } from "./notebook.ts";
@@ -28,6 +30,8 @@ export class Desk {
   readonly #notebook: Signal<Notebook>;
   readonly #sessions = signal<readonly SessionSpan[]>([]);
   readonly #damaged = signal(0);
+  /** Events that the list does not know of yet. */
+  #fresh: LogEvent[] = [];
   #isListStale = true;
 
   constructor({ store, clock, now, id }: DeskOptions) {
@@ -49,11 +53,13 @@ export class Desk {
       ...(unsaved.value.trouble && { trouble: unsaved.value.trouble.message }),
       damaged: this.#damaged.value,
     }));
-    const onChange = () => {
+    store.subscribe((events) => {
+      this.#fresh.push(...events);
+    });
+    store.subscribeRemovals((id) => {
       this.#isListStale = true;
-    };
-    store.subscribe(onChange);
-    store.subscribeRemovals(onChange);
+      this.#fresh = this.#fresh.filter(({ session }) => session !== id);
+    });
   }
 
   open(id: string): void {
@@ -61,15 +67,22 @@ export class Desk {
     this.#notebook.value = new Notebook(id, this.store, this.keeper);
   }
 
-  /** Looks again at the list of sessions if anything was written since. Never fails. */
+  /**
+   * Brings the list of sessions up to date if anything was written since. Never fails. The store is
+   * asked for all of them only where that can't be told from what was written: with a long log it
+   * takes a while, and what is said meanwhile would have to wait to be stored.
+   */
   async refresh(): Promise<void> {
-    if (!this.#isListStale) return;
+    if (!this.#isListStale && this.#fresh.length === 0) return;
+    const isStale = this.#isListStale;
     this.#isListStale = false;
     try {
-      this.#sessions.value = await this.store.sessions();
+      const known = isStale ? await this.store.sessions() : this.#sessions.peek();
+      this.#sessions.value = spansAfter(known, this.#fresh.splice(0));
       this.#damaged.value = (await this.store.damaged()).length;
     } catch {
-      // Whoever writes next is told what is wrong; the old list stands.
+      // Whoever writes next is told what is wrong; the old list stands until it can be read.
+      this.#isListStale = isStale;
     }
   }
 }
