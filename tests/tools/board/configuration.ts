@@ -47,8 +47,7 @@ const KNOWN_FOR_NS = 24 * 3600 * 1e9;
 /** Thirty days; nothing on a board is meant to be the log. */
 const KEPT_FOR_NS = 30 * 24 * 3600 * 1e9;
 
-/** @param replicas servers of a cluster that each keep all of it; 1 on one machine, else 3 or 5 */
-export const streamConfig = (board: string, mostBytes: number, replicas = 1) =>
+export const streamConfig = (board: string, mostBytes: number) =>
   ({
     name: streamOf(board),
     subjects: [subjectsOf(board)],
@@ -60,7 +59,8 @@ export const streamConfig = (board: string, mostBytes: number, replicas = 1) =>
     max_age: KEPT_FOR_NS,
     max_msg_size: MOST_BYTES,
     duplicate_window: KNOWN_FOR_NS,
-    num_replicas: replicas,
+    // On this machine; a cluster keeps three.
+    num_replicas: 1,
     deny_delete: true,
     deny_purge: true,
   }) satisfies Partial<StreamConfig>;

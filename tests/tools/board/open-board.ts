@@ -3,7 +3,7 @@ import type { ChildProcess } from "node:child_process";
 import { once } from "node:events";
 import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { jetstreamManager } from "@nats-io/jetstream";
+import { type JetStreamManager, jetstreamManager } from "@nats-io/jetstream";
 import { connectTo } from "../../../src/board/connection.ts";
 import { configuration, type Place, streamConfig } from "./configuration.ts";
 import { Issuer } from "./credentials.ts";
@@ -41,7 +41,7 @@ export class OpenBoard {
     writeFileSync(file, configuration(issuer.trust, place), { mode: 0o600 });
     const server = await runNatsServer(file);
     const opened = new OpenBoard(options, issuer, file, server);
-    await opened.#makeStream(board, mostBytes);
+    await opened.asKeeper((manager) => manager.streams.add(streamConfig(board, mostBytes)));
     return opened;
   }
 
@@ -68,11 +68,14 @@ export class OpenBoard {
     this.#server = await runNatsServer(this.file);
   }
 
-  async #makeStream(board: string, mostBytes: number): Promise<void> {
+  /** Does some work with all rights in the board's account. */
+  async asKeeper(work: (manager: JetStreamManager) => Promise<unknown>): Promise<void> {
     const keeper = { ...(await this.issuer.keeper()), address: this.localAddress, seat: "keeper" };
     const connection = await connectTo(keeper, nodeSocket);
-    const manager = await jetstreamManager(connection);
-    await manager.streams.add(streamConfig(board, mostBytes));
-    await connection.close();
+    try {
+      await work(await jetstreamManager(connection));
+    } finally {
+      await connection.close();
+    }
   }
 }
