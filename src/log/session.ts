@@ -45,6 +45,8 @@ export interface Net {
   unweighed: number;
   /** What the scales said, once they did. */
   weighedG?: number;
+  /** The events that said so, the last of which counts. */
+  weighedBy?: readonly string[];
 }
 
 export interface Span {

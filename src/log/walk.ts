@@ -75,7 +75,9 @@ export class Walk {
     if (body.kind === "heard" && heard) this.#heardLines.push({ id, at, heard });
     if (body.kind === "plan") this.#plan = replan(this.#plan, body.plan);
     if (body.kind === "weigh") {
-      this.#nets.set(body.net, { ...this.#netOf(body.net), weighedG: body.weightG });
+      const net = this.#netOf(body.net);
+      const weighedBy = [...(net.weighedBy ?? []), id];
+      this.#nets.set(body.net, { ...net, weighedG: body.weightG, weighedBy });
     }
   }
 

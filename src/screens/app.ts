@@ -4,7 +4,7 @@
  */
 import type { ReadonlySignal } from "@preact/signals";
 import type { EntryStatement, Plan } from "../log/event.ts";
-import type { Entry, Session } from "../log/session.ts";
+import type { Entry, Net, Session } from "../log/session.ts";
 import type { SessionSpan } from "../log/store.ts";
 import type { Hearing, Keeping, LastHeard, PossibleReading } from "../scribe/news.ts";
 import type { Settings } from "../scribe/settings.ts";
@@ -65,6 +65,8 @@ export interface App {
   adopt(heardId: string, statements: readonly EntryStatement[], at?: number): Promise<void>;
   addEntry(statement: EntryStatement, at: number): Promise<void>;
   weigh(net: number, weightG: number): Promise<void>;
+  /** Takes back what the scales said of the net. */
+  unweigh(net: Net): Promise<void>;
   undo(): Promise<void>;
   redo(): Promise<void>;
   putRight: PutRight;

@@ -1,6 +1,6 @@
 /** Corrections by touch. Each is one write, so that one undo takes it back. */
 import type { EntryStatement, EventBody, Plan } from "../log/event.ts";
-import type { Entry } from "../log/session.ts";
+import type { Entry, Net } from "../log/session.ts";
 import { added, adopted, corrected, joined, splitByTouch, stepOf, touch } from "./hand-notes.ts";
 import type { Note, Notebook } from "./notebook.ts";
 
@@ -45,6 +45,9 @@ export function byHand(open: () => Notebook) {
     addEntry: (statement: EntryStatement, at: number) => write(added(statement, at)),
 
     weigh: (net: number, weightG: number) => writeOne({ kind: "weigh", net, weightG }),
+
+    /** Takes back all that the scales said of the net, as undo would: redo brings it back. */
+    unweigh: ({ weighedBy = [] }: Net) => writeOne({ kind: "withdraw", targets: [...weighedBy] }),
 
     setPlan: (plan: Plan) => writeOne({ kind: "plan", plan }),
 

@@ -155,5 +155,6 @@ export const reviewWords = {
     scales: "Scales: ",
     field: (number: number) => `The scales said, net ${number}`,
     save: (number: number) => `Enter net ${number}`,
+    takeBack: (number: number) => `Net ${number} was not weighed`,
   },
 } as const;

@@ -58,6 +58,7 @@ describe("fish", () => {
   });
 
   test("are summed net by net", () => {
+    const weighing = event(8, { kind: "weigh", net: 2, weightG: 180 });
     const session = fold(
       fish(1, 900),
       entry(2, { kind: "net" }),
@@ -66,12 +67,12 @@ describe("fish", () => {
       fish(5),
       entry(6, { kind: "net", number: 1 }),
       fish(7, 50),
-      event(8, { kind: "weigh", net: 2, weightG: 180 }),
+      weighing,
     );
     expect(session.net).toBe(1);
     expect(session.nets).toEqual([
       { number: 1, count: 2, spokenG: 950, unweighed: 0 },
-      { number: 2, count: 2, spokenG: 200, unweighed: 0, weighedG: 180 },
+      { number: 2, count: 2, spokenG: 200, unweighed: 0, weighedG: 180, weighedBy: [weighing.id] },
       { number: 5, count: 1, spokenG: 0, unweighed: 1 },
     ]);
     expect(session.entries.map((one) => one.net)).toEqual([1, 2, 2, 5, 5, 1, 1]);

@@ -253,6 +253,8 @@ test("what the scales said is entered net by net", async () => {
   touch("Enter net 1");
   await part(/^Weigh-in/).findByText("2 lb 4 oz");
   expect(app.session.value.nets[0]?.weighedG).toBeCloseTo(2.25 * 453.59237, 6);
+  touch("Net 1 was not weighed");
+  await waitFor(() => expect(app.session.value.nets[0]).not.toHaveProperty("weighedG"));
 });
 
 test("nothing but a number is taken from the scales", async () => {

@@ -83,6 +83,18 @@ test("an entry never said goes to the time it happened", async () => {
   expect(nth(bank, 1).heard?.by).toBe("touched");
 });
 
+test("what the scales said of a net is taken back, however often it was entered, and brought back", async () => {
+  const bank = await withThreeFish();
+  await bank.hand.weigh(1, 2900);
+  await bank.hand.weigh(1, 3000);
+  await bank.say("carp two pounds");
+  const [net] = bank.session.nets;
+  if (net) await bank.hand.unweigh(net);
+  expect(bank.session.nets[0]).not.toHaveProperty("weighedG");
+  await bank.hand.redo();
+  expect(bank.session.nets[0]).toMatchObject({ weighedG: 3000 });
+});
+
 test("weighing a net, and setting the plan", async () => {
   const bank = await withThreeFish();
   await bank.hand.weigh(1, 2900);

@@ -57,6 +57,11 @@ function NetWeight({ app, net }: { app: App; net: Net }) {
         save={words.save(number)}
         onSave={(grams) => app.weigh(number, grams)}
       />
+      {weighedG !== undefined && (
+        <button type="button" class="button" onClick={() => app.unweigh(net)}>
+          {words.takeBack(number)}
+        </button>
+      )}
     </>
   );
 }
