@@ -36,6 +36,12 @@ test("a place is settled only where no other's limits reach into it", () => {
     false,
     false,
   ]);
+  // Nor is it the neighbour above that reaches down.
+  expect(settledOf([bagOf(300, 100, 500), bagOf(280, 275, 285), bagOf(200, 190, 210)])).toEqual([
+    false,
+    false,
+    false,
+  ]);
   expect(settledOf([bagOf(300), bagOf(300), bagOf(0), bagOf(0)])).toEqual([true, true, true, true]);
 });
 

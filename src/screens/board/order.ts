@@ -20,44 +20,37 @@ export function grouped(rows: readonly BoardRow[], order: Order): Group[] {
   }
   return [...sections]
     .map(([section, ofSection]) => ({ section, rows: sorted(ofSection, "weight") }))
-    .sort((one, other) => byKey(nameKey(one.section), nameKey(other.section)));
+    .sort((one, other) => compared(nameKey(one.section), nameKey(other.section)));
 }
 
 function sorted(rows: readonly BoardRow[], order: "peg" | "weight"): BoardRow[] {
-  const keys = new Map(rows.map((row) => [row, pegKey(row)]));
-  const keyOf = (row: BoardRow) => keys.get(row) ?? NO_NAME;
-  const byPeg = (one: BoardRow, other: BoardRow) => byKey(keyOf(one), keyOf(other));
-  const byWeight = (one: BoardRow, other: BoardRow) => gramsOf(other) - gramsOf(one);
-  return [...rows].sort((one, other) =>
-    order === "weight" ? byWeight(one, other) || byPeg(one, other) : byPeg(one, other),
+  const keyed = rows.map((row) => ({ row, key: pegKey(row), grams: gramsOf(row) }));
+  keyed.sort(
+    (one, other) =>
+      (order === "weight" ? other.grams - one.grams : 0) || compared(one.key, other.key),
   );
+  return keyed.map(({ row }) => row);
 }
 
 const gramsOf = ({ bag }: BoardRow): number => (bag.tells ? bag.value : bag.lower);
 
-/** Letters, a number, and the rest: "A9" stands before "A10". What has no name comes last. */
-type Key = readonly [isNamed: number, before: string, number: number, after: string];
+const NO_NAME = "2";
+/** More digits than any peg's number has. */
+const DIGITS = 12;
 
-const NO_NAME: Key = [1, "", 0, ""];
-
-function nameKey(name: string | undefined): Key {
-  const [, before = "", number = "", after = ""] = /^(\D*)(\d*)(.*)$/s.exec(name ?? "") ?? [];
-  return name === undefined ? NO_NAME : [0, before.toLowerCase(), Number(number), after];
+/** Sorts letters, then a number, then the rest: "A9" stands before "A10". What has no name comes last. */
+function nameKey(name: string | undefined, first = "0"): string {
+  if (name === undefined) return NO_NAME;
+  const [, before = "", number = "", after = ""] = /^(\D*)(\d*)(.*)$/s.exec(name) ?? [];
+  return `${first}${before.toLowerCase()} ${number.padStart(DIGITS, "0")}${after}`;
 }
 
 /** Who named no peg stands behind those who did, by name or seat. */
-function pegKey({ seat, standing }: BoardRow): Key {
-  if (standing?.peg !== undefined) return nameKey(standing.peg);
-  const [, ...rest] = nameKey(standing?.name ?? seat);
-  return [1, ...rest];
-}
+const pegKey = ({ seat, standing }: BoardRow): string =>
+  standing?.peg === undefined ? nameKey(standing?.name ?? seat, "1") : nameKey(standing.peg);
 
 /** Not by locale, which is slow on long lists and differs from phone to phone. */
-function byKey(one: Key, other: Key): number {
-  for (const [place, part] of one.entries()) {
-    const against = other[place];
-    if (against === undefined || part === against) continue;
-    return part < against ? -1 : 1;
-  }
-  return 0;
+function compared(one: string, other: string): number {
+  if (one === other) return 0;
+  return one < other ? -1 : 1;
 }

@@ -4,8 +4,12 @@ import { Choices } from "../../ui/choices.tsx";
 import { boardWords } from "../../words/board.ts";
 import type { BoardView } from "../app/board.ts";
 import type { Settings } from "../app.ts";
+import { Chunk } from "./chunk.tsx";
+import { useNear } from "./near.ts";
 import { grouped, ORDERS, type Order } from "./order.ts";
-import { Row } from "./row.tsx";
+
+/** About two screenfuls of a phone. */
+const CHUNK = 10;
 
 interface RowsProps {
   view: BoardView;
@@ -17,6 +21,7 @@ export function Rows({ view: { rows, at }, settings }: RowsProps) {
   const order = useSignal<Order>("peg");
   const hasSections = rows.some(({ standing }) => standing?.section !== undefined);
   const isMatch = rows.some(({ ranks }) => ranks !== undefined);
+  const near = useNear();
   const groups = useMemo(() => grouped(rows, order.value), [rows, order.value]);
   return (
     <>
@@ -32,18 +37,28 @@ export function Rows({ view: { rows, at }, settings }: RowsProps) {
         }}
       />
       {isMatch && <p>{boardWords.match}</p>}
-      {groups.map(({ section, rows: ofGroup }) => (
+      {groups.map(({ section, rows: ofGroup }, group) => (
         <section class="stack" key={section ?? ""} aria-label={titleOf(section, order.value)}>
           <h2>{titleOf(section, order.value)}</h2>
-          <ul class="board-rows">
-            {ofGroup.map((row) => (
-              <Row key={row.seat} row={row} at={at} settings={settings} />
-            ))}
-          </ul>
+          {chunksOf(ofGroup).map((rows, place) => {
+            const name = `${section ?? ""} ${place}`;
+            return (
+              <Chunk
+                key={name}
+                {...{ name, rows, at, settings, follow: near.follow }}
+                isNear={near.has(name) || (place === 0 && group === 0)}
+              />
+            );
+          })}
         </section>
       ))}
     </>
   );
+}
+
+function chunksOf<T>(rows: readonly T[]): T[][] {
+  const count = Math.ceil(rows.length / CHUNK);
+  return Array.from({ length: count }, (_, n) => rows.slice(n * CHUNK, (n + 1) * CHUNK));
 }
 
 function titleOf(section: string | undefined, order: Order): string {

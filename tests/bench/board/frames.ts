@@ -20,7 +20,7 @@ declare global {
   }
 }
 
-const ROWS = [100, 1000, 4000];
+const ROWS = [100, 500, 1000, 4000];
 const SLOWER = [1, 4];
 const UPDATES = 60;
 const SCROLLS = 30;
