@@ -37,7 +37,7 @@ export function rowOf(name: string, seat: Seat, now: number): PeggedRow {
       ...seen,
       ...{ state, count, bag, setUp },
       lastFishAt: lastFishAt === undefined ? undefined : lastFishAt + seat.ahead,
-      rate: toTenths(rateNow(session, phoneNow)),
+      rate: rounded(rateNow(session, phoneNow)),
     },
     ...{ bag, middleG: mass.middleG },
     isMatch: session.plan.method === "match",
@@ -62,11 +62,13 @@ const NO_CATCH = { bag: NOTHING, middleG: 0, isMatch: false, trials: undefined }
 const isOut = (current: Fished | undefined): boolean =>
   current !== undefined && ["fishing", "paused"].includes(current.session.state);
 
-/** A row that looks the same is the same. */
-const toTenths = ({ now, session }: RateNow): RateNow => ({
-  now: tenth(now),
-  session: tenth(session),
+/** As finely as it is read, so that a row which looks the same is the same. */
+const rounded = ({ now, session }: RateNow): RateNow => ({
+  now: roundedRate(now),
+  session: roundedRate(session),
 });
 
-const tenth = (rate: number | undefined): number | undefined =>
-  rate === undefined ? undefined : Math.round(rate * 10) / 10;
+function roundedRate(rate: number | undefined): number | undefined {
+  if (rate === undefined) return undefined;
+  return rate < 10 ? Math.round(rate * 10) / 10 : Math.round(rate);
+}

@@ -29,7 +29,7 @@ export interface BoardRow {
   bag: Estimate;
   setUp: SetUp;
   lastFishAt: number | undefined;
-  /** Fish an hour, to a tenth. */
+  /** Fish an hour, to a tenth below ten. */
   rate: RateNow;
   /** When the server last took anything from it. */
   heardAt: number;
