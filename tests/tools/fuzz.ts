@@ -9,7 +9,7 @@ console.log(
   `${inputs} inputs (seed ${seed}): ${taken} taken in whole, ${refused} refused in a sentence, ${faults.length} faults.`,
 );
 console.log(
-  `The dearest, input ${slowest.input}, took ${slowest.cpuMs.toFixed(0)} ms of processor time (${slowest.wallMs.toFixed(0)} ms by the wall); the process grew by ${(grownBytes / BYTES_PER_MB).toFixed(0)} MB at most after the first tenth.`,
+  `The dearest, input ${slowest.input}, took ${slowest.cpuMs.toFixed(0)} ms of processor time (${slowest.wallMs.toFixed(0)} ms by the wall); ${(grownBytes / BYTES_PER_MB).toFixed(1)} MB more are held at the end than after the first tenth.`,
 );
 for (const fault of faults.slice(0, 20)) console.log(fault);
 if (faults.length > 0) process.exitCode = 1;

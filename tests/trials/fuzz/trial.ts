@@ -16,7 +16,7 @@ export const run: Trial = async ({ seed }) => {
     tried: "links, logs, tables and vocabularies, whole and damaged",
     cases: INPUTS,
     faults,
-    figures: `${taken} taken, ${refused} refused; dearest ${slowest.cpuMs.toFixed(0)} ms of processor time, ${slowest.wallMs.toFixed(0)} by the wall; grew ${(grownBytes / BYTES_PER_MB).toFixed(0)} MB at most`,
+    figures: `${taken} taken, ${refused} refused; dearest ${slowest.cpuMs.toFixed(0)} ms of processor time, ${slowest.wallMs.toFixed(0)} by the wall; ${(grownBytes / BYTES_PER_MB).toFixed(1)} MB more held at the end than after the first tenth`,
   };
   const costs: [shape: string, foldMs: number, showMs: number][] = [];
   for (const [shape, bodyAt] of Object.entries(SHAPES)) {
