@@ -13,6 +13,7 @@ import { type Measured, type Part, print, rounded } from "./part.ts";
 const PARTS: Readonly<Record<string, () => Promise<Part>>> = {
   reading: () => import("./reading/reading.ts"),
   confirming: () => import("./confirming/confirming.ts"),
+  opening: () => import("./opening/opening.ts"),
   "first-screen": () => import("./first-screen/first-screen.ts"),
 };
 
