@@ -2,6 +2,7 @@ import { useRef } from "preact/hooks";
 import { numbersOf } from "../../log/alterations.ts";
 import type { Entry } from "../../log/session.ts";
 import { formatClock } from "../../ui/format.ts";
+import { useGrowing } from "../../ui/use-growing.ts";
 import { reviewWords } from "../../words/review.ts";
 import type { App } from "../app.ts";
 import { Opened } from "./opened.tsx";
@@ -19,6 +20,7 @@ interface AllEntriesProps {
 /** Every entry that counts, the newest first; each opens to be corrected, one at a time. */
 export function AllEntries({ app, open, onOpen }: AllEntriesProps) {
   const { entries } = app.session.value;
+  const shown = useGrowing(entries.length);
   return (
     <section class="stack" aria-labelledby="all-entries">
       <h2 id="all-entries">{words.title(entries.length)}</h2>
@@ -26,16 +28,19 @@ export function AllEntries({ app, open, onOpen }: AllEntriesProps) {
         <p>{words.none}</p>
       ) : (
         <ol class="entries">
-          {[...entries].reverse().map((entry) => (
-            <li key={entry.id}>
-              <EntryRow
-                app={app}
-                entry={entry}
-                isOpen={entry.id === open}
-                onOpen={(isOpen) => onOpen(isOpen ? entry.id : undefined)}
-              />
-            </li>
-          ))}
+          {entries
+            .slice(-shown)
+            .reverse()
+            .map((entry) => (
+              <li key={entry.id}>
+                <EntryRow
+                  app={app}
+                  entry={entry}
+                  isOpen={entry.id === open}
+                  onOpen={(isOpen) => onOpen(isOpen ? entry.id : undefined)}
+                />
+              </li>
+            ))}
         </ol>
       )}
     </section>

@@ -1,0 +1,28 @@
+import { render, waitFor } from "@testing-library/preact";
+import { expect, test } from "vitest";
+import { useGrowing } from "../../src/ui/use-growing.ts";
+
+function List({ length }: { length: number }) {
+  return (
+    <ol>
+      {Array.from({ length: useGrowing(length) }, (_, n) => (
+        <li key={String(n)}>{n}</li>
+      ))}
+    </ol>
+  );
+}
+
+const rows = () => document.querySelectorAll("li").length;
+
+test("a long list begins with what a screen holds, and is whole soon after", async () => {
+  render(<List length={1000} />);
+  expect(rows()).toBe(60);
+  await waitFor(() => expect(rows()).toBe(1000), { timeout: 10_000 });
+});
+
+test("a short list is whole at once, and grows with what is added", async () => {
+  const { rerender } = render(<List length={3} />);
+  expect(rows()).toBe(3);
+  rerender(<List length={70} />);
+  await waitFor(() => expect(rows()).toBe(70));
+});
