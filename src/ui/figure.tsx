@@ -6,14 +6,19 @@ export function Figure({ text }: { text: string }) {
   return (
     <strong class="numeral">
       {text
-        .split(" ")
-        .map((part, place) =>
-          /\d/.test(part) ? (
-            `${place > 0 ? " " : ""}${part}`
-          ) : (
-            <span class="numeral-unit"> {part}</span>
-          ),
-        )}
+        .split(/ (?=\d)/)
+        .map((part, place) => [place > 0 && " ", <Part key={part} text={part} />])}
     </strong>
+  );
+}
+
+/** A number with its unit, which stay on one line whatever the size of the letters. */
+function Part({ text }: { text: string }) {
+  const [number, ...unit] = text.split(" ");
+  return (
+    <span class="numeral-part">
+      {number}
+      {unit.length > 0 && <span class="numeral-unit"> {unit.join(" ")}</span>}
+    </span>
   );
 }
