@@ -14,6 +14,7 @@ const PARTS: Readonly<Record<string, () => Promise<Part>>> = {
   reading: () => import("./reading/reading.ts"),
   confirming: () => import("./confirming/confirming.ts"),
   opening: () => import("./opening/opening.ts"),
+  sums: () => import("./sums/sums.ts"),
   "first-screen": () => import("./first-screen/first-screen.ts"),
 };
 
