@@ -7,6 +7,7 @@ import { LOG_NAME } from "./log/log-name.ts";
 import type { App } from "./screens/app.ts";
 import { Shell } from "./screens/shell.tsx";
 import type { Attendant } from "./scribe/attendant.ts";
+import { laterBoard } from "./scribe/board/later-board.ts";
 import { byHand } from "./scribe/by-hand.ts";
 import { Desks } from "./scribe/desks.ts";
 import { makeEarsCare } from "./scribe/ears-here.ts";
@@ -88,6 +89,11 @@ function makeApp(): App {
   const watchVersion = () => void (import.meta.env.PROD && version.watch("./sw.js"));
   afterPaint().then(attend).then(watchVersion, hearingSaysWhy);
 
+  const board = laterBoard(desks);
+  afterPaint()
+    .then(board.goOn)
+    .catch(() => {});
+
   const passOn = makePassOn({
     own: desks.own,
     open: () => desk.value,
@@ -137,6 +143,7 @@ function makeApp(): App {
     stopSample: () => desks.stopSample(),
     season: laterSeason(desks),
     passOn,
+    board,
     home,
     earsCare,
     voice: {

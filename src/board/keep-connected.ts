@@ -1,7 +1,8 @@
 /** Stays with a board through lost networks, a server that starts anew, and refusals. */
 import { errors, type NatsConnection } from "@nats-io/nats-core";
 import type { Invitation } from "./invitation.ts";
-import { type BoardReason, isLasting, reasonOf } from "./trouble.ts";
+import { type BoardReason, isLasting } from "./reasons.ts";
+import { reasonOf } from "./trouble.ts";
 
 const FIRST_PAUSE_MS = 1000;
 const LONGEST_PAUSE_MS = 60_000;

@@ -5,8 +5,8 @@ import type { Invitation } from "./invitation.ts";
 import { type KeepOptions, KeptConnection } from "./keep-connected.ts";
 import { unpacked } from "./message.ts";
 import type { BoardReader, Receive } from "./reader.ts";
+import type { BoardReason } from "./reasons.ts";
 import { seatIn, streamOf } from "./subjects.ts";
-import type { BoardReason } from "./trouble.ts";
 
 export interface NatsReaderOptions {
   invitation: Invitation;

@@ -17,6 +17,9 @@ export const subjectFor = ({ board, seat }: Invitation, session: string): string
 /** The seat that wrote a message: the server lets nobody else write there. */
 export const seatIn = (subject: string): string => subject.split(".")[3] ?? "";
 
+/** Seats with such a name have no subject of their own: they read the board and are not on it. */
+export const isForWatching = (seat: string): boolean => seat.startsWith("watch-");
+
 /** Where a seat's answers from the server arrive; no other seat may listen there. */
 export const inboxOf = (seat: string): string => `_INBOX_${seat}`;
 

@@ -1,17 +1,8 @@
-/** Why a board does not take or give, as far as that can be told. */
+/** Tells from what went wrong why a board does not take or give. */
 import { JetStreamApiError } from "@nats-io/jetstream";
 import { errors } from "@nats-io/nats-core";
 import { goodUntil, type Invitation } from "./invitation.ts";
-
-/** Reasons that time alone does not mend: they are tried again seldom, and said plainly. */
-export const LASTING = ["refused", "expired", "not-allowed", "full", "gone"] as const;
-export type LastingReason = (typeof LASTING)[number];
-
-/** `out-of-reach` is everything that passes: no network, a server that starts anew, a slow answer. */
-export type BoardReason = LastingReason | "out-of-reach";
-
-export const isLasting = (reason: BoardReason): reason is LastingReason =>
-  reason !== "out-of-reach";
+import type { BoardReason } from "./reasons.ts";
 
 /** The server's own numbers (nats-server, `errors.json`): no such stream, … */
 const NO_STREAM = 10_059;

@@ -8,6 +8,7 @@ import type { Entry, Net, Session } from "../log/session.ts";
 import type { SessionSpan } from "../log/store.ts";
 import type { Hearing, Keeping, LastHeard, PossibleReading } from "../scribe/news.ts";
 import type { Settings } from "../scribe/settings.ts";
+import type { Board } from "./app/board.ts";
 import type { EarsCare } from "./app/ears-care.ts";
 import type { Home } from "./app/home.ts";
 import type { PassOn } from "./app/pass-on.ts";
@@ -88,5 +89,7 @@ export interface App {
   stopSample(): void;
 
   passOn: PassOn;
+  /** A board that several phones share. */
+  board: Board;
   takeUpdate(): void;
 }

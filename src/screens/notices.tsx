@@ -1,3 +1,4 @@
+import { joinWords } from "../words/join.ts";
 import { noticeWords as words } from "../words/notices.ts";
 import type { App } from "./app.ts";
 
@@ -8,6 +9,7 @@ export function Notices({ app }: { app: App }) {
       <KeepingNotice app={app} />
       <SampleNotice app={app} />
       <UpdateNotice app={app} />
+      <BoardNotice app={app} />
     </>
   );
 }
@@ -24,6 +26,20 @@ function KeepingNotice({ app }: { app: App }) {
         </p>
       )}
       {damaged > 0 && <p>{words.storing.damaged(damaged)}</p>}
+    </section>
+  );
+}
+
+/** Only what does not mend itself; why, and what to do, stands where the board is joined. */
+function BoardNotice({ app }: { app: App }) {
+  if (app.board.sending.value.is !== "refused") return null;
+  const { label, trouble, why } = joinWords.notice;
+  return (
+    <section class="notice row row-apart" aria-label={label}>
+      <p>{trouble}</p>
+      <a class="button" href="#join">
+        {why}
+      </a>
     </section>
   );
 }

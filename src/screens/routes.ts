@@ -20,6 +20,7 @@ const WAYS = [
   { id: "files", place: "more" },
   { id: "drill", place: "more" },
   { id: "guide", place: "more" },
+  { id: "join", place: "more" },
   { id: "shared", place: "link" },
 ] as const satisfies readonly Way[];
 
@@ -30,7 +31,7 @@ export type Route = (typeof ROUTES)[number];
 
 /** The screen an address names; Live where it names one that is not there. */
 export const routeOf = (hash: string): Route => {
-  const named = IS_SHARED.test(hash) ? "shared" : hash.slice(1);
+  const named = IS_SHARED.test(hash) ? "shared" : hash.slice(1).split("?")[0];
   return ROUTES.find(({ id }) => id === named) ?? (ROUTES[0] as Route);
 };
 

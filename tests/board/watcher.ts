@@ -4,7 +4,7 @@ import type { Invitation } from "../../src/board/invitation.ts";
 import type { Message } from "../../src/board/message.ts";
 import { NatsReader } from "../../src/board/nats-reader.ts";
 import type { From } from "../../src/board/reader.ts";
-import type { BoardReason } from "../../src/board/trouble.ts";
+import type { BoardReason } from "../../src/board/reasons.ts";
 import type { LogEvent } from "../../src/log/event.ts";
 import { nodeSocket } from "../tools/board/node-socket.ts";
 

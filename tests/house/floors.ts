@@ -22,7 +22,7 @@ const FLOORS = {
     "grammar",
   ],
   screens: ["scribe", "share", "board", "analysis", "log", "speech", "ui", "words", "grammar"],
-  scribe: ["share", "analysis", "log", "speech", "ui", "words", "grammar"],
+  scribe: ["share", "board", "analysis", "log", "speech", "ui", "words", "grammar"],
   share: ["analysis", "log", "speech", "ui", "words", "grammar"],
   board: ["analysis", "log", "words", "grammar"],
   analysis: ["log", "grammar"],

@@ -15,6 +15,7 @@ import { Season } from "../../src/scribe/season/season.ts";
 import { DEFAULT_SETTINGS } from "../../src/scribe/settings.ts";
 import { makePassOn } from "../../src/share/pass-on.ts";
 import type { EarsThere } from "../../src/speech/ranking.ts";
+import { type FakeBoard, fakeBoard } from "./fake-board.ts";
 
 /** Nine in the morning, where the test runs. */
 export const NINE = new Date(2026, 5, 6, 9, 0, 0).getTime();
@@ -24,6 +25,8 @@ export const MINUTE_MS = 60_000;
 export type Line = readonly [minutes: number, ...alternatives: string[]];
 
 export interface FakeApp extends App {
+  /** This phone is on none at first. */
+  board: FakeBoard;
   session: ReadonlySignal<Session>;
   /** What the screens asked of the parts that are only played, in order. */
   asked: string[];
@@ -94,7 +97,11 @@ export async function fakeApp(lines: readonly Line[] = []): Promise<FakeApp> {
       void asked.push(`begin with ${JSON.stringify(notes.map((one) => one.body))}`),
   });
 
+  const board = fakeBoard();
+  board.membership.value = undefined;
+
   return {
+    board,
     ...{ session, hearing, interim, lastHeard, keeping, nudge, settings, now, isAwake, sample },
     ...{ updateWaiting, asked, store },
     sessions: signal([{ id: "session-a", firstAt: NINE, lastAt: NINE + 60 * MINUTE_MS }]),

@@ -21,7 +21,7 @@ export const MEMBERSHIP: Membership = {
 
 export function fakeBoard(): FakeBoard {
   const [membership, readers] = [signal<Membership | undefined>(MEMBERSHIP), signal(0)];
-  const sending = signal<Sending>({ is: "going", waiting: 0 });
+  const sending = signal<Sending>({ is: "going", waiting: 0, tooLarge: 0 });
   const reading = signal<Reading>({ is: "off" });
   return {
     ...{ membership, sending, reading, readers },

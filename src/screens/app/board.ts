@@ -2,29 +2,9 @@
 import type { ReadonlySignal } from "@preact/signals";
 import type { Membership, Shares, Standing } from "../../board/membership.ts";
 import type { BoardRow, BoardView } from "../../board/picture/view.ts";
+import type { Reading, Sending } from "../../scribe/board/news.ts";
 
-export type { BoardRow, BoardView, Membership, Shares, Standing };
-
-/** How what was logged gets to the board. */
-export type Sending =
-  /** This phone is on no board. */
-  | { is: "off" }
-  /** Entries still to be sent; none when all are there. */
-  | { is: "going"; waiting: number }
-  /** The board can't be reached; it is tried again by itself. */
-  | { is: "out-of-reach"; waiting: number }
-  /** The server won't have it, in a sentence; nothing waiting is lost. */
-  | { is: "refused"; waiting: number; why: string };
-
-/** What is known of the board while somebody looks at it. */
-export type Reading =
-  | { is: "off" }
-  /** What is there already is still being read. */
-  | { is: "opening" }
-  | { is: "live"; view: BoardView }
-  /** Out of reach, and tried again by itself; as it looked last. */
-  | { is: "out-of-reach"; view: BoardView | undefined }
-  | { is: "refused"; why: string };
+export type { BoardRow, BoardView, Membership, Reading, Sending, Shares, Standing };
 
 export interface Board {
   /** Undefined while this phone is on no board. */

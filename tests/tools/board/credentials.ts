@@ -13,7 +13,12 @@ import {
   type KeyPair,
 } from "@nats-io/jwt";
 import type { Invitation } from "../../../src/board/invitation.ts";
-import { inboxOf, readingSubjects, seatSubjects } from "../../../src/board/subjects.ts";
+import {
+  inboxOf,
+  isForWatching,
+  readingSubjects,
+  seatSubjects,
+} from "../../../src/board/subjects.ts";
 
 /** What a server's configuration needs of the keys; the signing keys themselves are not in it. */
 export interface Trust {
@@ -66,10 +71,14 @@ export class Issuer {
     return this.#issue("keeper", {});
   }
 
-  /** May write as one seat and read the board. @param until milliseconds since the epoch */
+  /**
+   * May read the board and write as one seat, or as none with a name for watching.
+   * @param until milliseconds since the epoch
+   */
   async seat(place: Pick<Invitation, "address" | "board" | "seat">, until: number) {
     const { board, seat } = place;
-    const pub = { allow: [seatSubjects(board, seat), ...readingSubjects(board)] };
+    const writing = isForWatching(seat) ? [] : [seatSubjects(board, seat)];
+    const pub = { allow: [...writing, ...readingSubjects(board)] };
     const rights = { pub, sub: { allow: [`${inboxOf(seat)}.>`] } };
     return { ...place, ...(await this.#issue(seat, rights, until)) } satisfies Invitation;
   }

@@ -1,0 +1,21 @@
+/** What the page and the board's worker say to each other. */
+import type { BoardView } from "./picture/view.ts";
+import type { BoardReason } from "./reasons.ts";
+
+export type ToBoard =
+  /** Once, at first: the membership as it is kept. */
+  | { do: "begin"; joined: unknown }
+  /** Something was logged. */
+  | { do: "look" }
+  /** Somebody looks at the board, or nobody any more. */
+  | { do: "follow"; isOn: boolean }
+  /** The network is back. */
+  | { do: "hurry" };
+
+export type FromBoard =
+  | { is: "sending"; waiting: number; tooLarge: number; trouble?: BoardReason }
+  /** Another tab took the phone off the board. */
+  | { is: "left" }
+  | { is: "opening" }
+  | { is: "view"; view: BoardView }
+  | { is: "unread"; trouble: BoardReason };
