@@ -227,9 +227,15 @@ export class Listener {
     // A run that was told to stop before it heard has not failed.
     const listened = run.listened || run.stopping;
     run.standing.ended({ trouble: run.trouble, listened }, elapsed, hasStandIn);
+    if (run.standing.refusal) this.#fallBackOn(run.standing);
     this.#run = undefined;
     this.#changeOver.delivered();
     this.#settle();
+  }
+
+  /** One was left alone because another heard in its place, which is refused now: the one is tried at once. */
+  #fallBackOn(refused: Standing): void {
+    for (const other of this.#standings) if (other !== refused) other.retryNow();
   }
 
   /** The run makes way for a better recogniser as soon as there is one and it does no harm. */

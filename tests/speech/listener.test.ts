@@ -423,6 +423,22 @@ describe("with a second recogniser", () => {
     expect(web.starts).toBe(1);
   });
 
+  it("goes back to the first at once when the second is refused, however long it was to be away", () => {
+    const { web, offline, clock, listener } = pair();
+    clock.advance(BETWEEN_STARTS_MS);
+    web.end("network");
+    offline.listen();
+    clock.advance(BETWEEN_STARTS_MS);
+    offline.end("not-allowed");
+    clock.advance(RETRY_REFUSED_MS);
+    offline.end("not-allowed");
+    expect(web.running).toBe(true);
+    web.end("not-allowed");
+    clock.advance(RETRY_REFUSED_MS);
+    web.end("not-allowed");
+    expect(listener.state).toMatchObject({ is: "refused", trouble: { reason: "not-allowed" } });
+  });
+
   it("stays with the second when the first is refused", () => {
     const { web, offline, clock, listener } = pair();
     web.end("service-off");
