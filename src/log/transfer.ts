@@ -27,7 +27,7 @@ export const documentSchema = v.object({
 export type LogDocument = v.InferOutput<typeof documentSchema>;
 
 /** A log of many years takes a phone some seconds to read (a guess). */
-const READING_PATIENCE_MS = 20_000;
+const READING_PATIENCE_MS = 10_000;
 
 export interface ExportOptions {
   store: LogStore;

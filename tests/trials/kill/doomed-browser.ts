@@ -8,13 +8,13 @@ const START_LIMIT_MS = 30_000;
 const POLL_MS = 5;
 
 export class DoomedBrowser {
+  readonly browser: Browser;
   readonly page: Page;
-  readonly #browser: Browser;
   /** Of all its processes. */
   readonly #group: number;
 
   private constructor(browser: Browser, page: Page, group: number) {
-    this.#browser = browser;
+    this.browser = browser;
     this.page = page;
     this.#group = group;
   }
@@ -41,11 +41,19 @@ export class DoomedBrowser {
 
   /** Stops the process that writes to the disk; the page goes on. */
   freezeStorage(): void {
-    for (const id of livingIn(this.#group)) {
-      if (read(`/proc/${id}/cmdline`).includes("storage.mojom.StorageService")) {
-        signal(id, "SIGSTOP");
-      }
-    }
+    this.#signalStorage("SIGSTOP");
+  }
+
+  /** Lets it go on. */
+  thawStorage(): void {
+    this.#signalStorage("SIGCONT");
+  }
+
+  #signalStorage(name: NodeJS.Signals): void {
+    const writing = livingIn(this.#group).filter((id) =>
+      read(`/proc/${id}/cmdline`).includes("storage.mojom.StorageService"),
+    );
+    for (const id of writing) signal(id, name);
   }
 
   /** Resolves once no process of it is left. */
@@ -55,12 +63,12 @@ export class DoomedBrowser {
       if (Date.now() > until) throw new Error("A process of the killed browser lives on.");
       await new Promise((done) => setTimeout(done, POLL_MS));
     }
-    await this.#browser.close().catch(() => {});
+    await this.browser.close().catch(() => {});
   }
 
   /** Ends it as its user would, with all that it wants to write. */
   async quit(): Promise<void> {
-    const devTools = await this.#browser.newBrowserCDPSession();
+    const devTools = await this.browser.newBrowserCDPSession();
     await devTools.send("Browser.close").catch(() => {});
     await this.gone();
   }
