@@ -76,7 +76,7 @@ export class Office {
   follow(): void {
     if (this.#following) return;
     const { joined, tell } = this.#options;
-    const showing = new Showing(joined.invitation.seat, (view) => tell({ is: "view", view }));
+    const showing = new Showing(joined.invitation.seat, (patch) => tell({ is: "news", patch }));
     const reader = new NatsReader({
       ...{ invitation: joined.invitation, connect: this.#connect },
       onLive: () => showing.begin(),

@@ -1,6 +1,6 @@
 /** Tells how a board stands, as news comes in, and no oftener than a screen can use. */
 import { BoardPicture } from "./picture/picture.ts";
-import type { BoardView } from "./picture/view.ts";
+import { type Patch, Teller } from "./picture/teller.ts";
 import type { Receive } from "./reader.ts";
 
 /** Often enough to be live, seldom enough for a screen of a thousand rows. */
@@ -10,14 +10,15 @@ const TELL_AGAIN_MS = 10_000;
 
 export class Showing {
   readonly #picture = new BoardPicture();
+  readonly #teller = new Teller(this.#picture);
   readonly #seat: string;
-  readonly #tell: (view: BoardView) => void;
+  readonly #tell: (patch: Patch) => void;
   #timer: ReturnType<typeof setInterval> | undefined;
   #hasNews = true;
   #toldAt = 0;
 
   /** @param seat this phone's own: what it wrote tells how far its clock is from the board's */
-  constructor(seat: string, tell: (view: BoardView) => void) {
+  constructor(seat: string, tell: (patch: Patch) => void) {
     this.#seat = seat;
     this.#tell = tell;
   }
@@ -46,6 +47,6 @@ export class Showing {
   #show(): void {
     this.#hasNews = false;
     this.#toldAt = Date.now();
-    this.#tell(this.#picture.view(this.#toldAt + (this.#picture.aheadOf(this.#seat) ?? 0)));
+    this.#tell(this.#teller.tell(this.#toldAt + (this.#picture.aheadOf(this.#seat) ?? 0)));
   }
 }

@@ -1,5 +1,5 @@
 /** What the page and the board's worker say to each other. */
-import type { BoardView } from "./picture/view.ts";
+import type { Patch } from "./picture/teller.ts";
 import type { BoardReason } from "./reasons.ts";
 
 export type ToBoard =
@@ -17,5 +17,6 @@ export type FromBoard =
   /** Another tab took the phone off the board. */
   | { is: "left" }
   | { is: "opening" }
-  | { is: "view"; view: BoardView }
+  /** What has changed since the last one after "opening". */
+  | { is: "news"; patch: Patch }
   | { is: "unread"; trouble: BoardReason };

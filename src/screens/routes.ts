@@ -20,6 +20,7 @@ const WAYS = [
   { id: "files", place: "more" },
   { id: "drill", place: "more" },
   { id: "guide", place: "more" },
+  { id: "board", place: "more" },
   { id: "join", place: "more" },
   { id: "shared", place: "link" },
 ] as const satisfies readonly Way[];

@@ -28,6 +28,7 @@ const SCREENS: Readonly<Record<Route["id"], Screen>> = {
   phrases: later(async () => (await import("./phrases/phrases.tsx")).Phrases),
   files: later(async () => (await import("./files/files.tsx")).Files),
   shared: later(async () => (await import("./shared/shared.tsx")).SharedScreen),
+  board: later(async () => (await import("./board/board.tsx")).BoardScreen),
   join: later(async () => (await import("./join/join.tsx")).JoinScreen),
   drill: later(async () => (await import("./drill/drill.tsx")).DrillScreen),
   guide: later(async () => (await import("./first-run/first-run.tsx")).FirstRun),

@@ -14,6 +14,7 @@ export const appWords = {
     settings: { name: "This phone", about: "Units, voice, colours, and how safe the log is" },
     files: { name: "Files", about: "Keep the log, move it to another phone, or take one in" },
     shared: { name: "Passed on", about: "A session that somebody sent" },
+    board: { name: "Board", about: "How it stands on all pegs, where several share a board" },
     join: { name: "Join a board", about: "Send what you log to a board, or leave it" },
     drill: { name: "Your voice", about: "Two minutes for the ears to get to know it" },
     guide: { name: "First steps", about: "Say a phrase and see it understood" },

@@ -3,15 +3,12 @@ import "./board.css";
 import { useEffect } from "preact/hooks";
 import { formatClock } from "../../ui/format.ts";
 import { boardWords } from "../../words/board.ts";
-import type { Board, BoardView, Reading } from "../app/board.ts";
+import type { BoardView, Reading } from "../app/board.ts";
 import type { App } from "../app.ts";
 import { OverAll } from "./pooled.tsx";
 import { Rows } from "./rows.tsx";
 
-/** What it needs of the app. */
-type WithBoard = Pick<App, "settings"> & { board: Board };
-
-export function BoardScreen({ app }: { app: WithBoard }) {
+export function BoardScreen({ app }: { app: App }) {
   const { board } = app;
   const joined = board.membership.value;
   const isJoined = joined !== undefined;
@@ -40,7 +37,7 @@ function NotJoined() {
   );
 }
 
-function Reads({ app }: { app: WithBoard }) {
+function Reads({ app }: { app: App }) {
   const reading = app.board.reading.value;
   const view = viewOf(reading);
   return (

@@ -1,5 +1,7 @@
 /** The page's side of a shared board: who is on it, and the worker that sends and reads. */
 import { type Joined, keptJoined, type Membership, readJoined } from "../../board/membership.ts";
+import { patched } from "../../board/picture/teller.ts";
+import type { BoardView } from "../../board/picture/view.ts";
 import { type BoardReason, isLasting } from "../../board/reasons.ts";
 import type { FromBoard, ToBoard } from "../../board/talk.ts";
 import type { Outbox } from "../../log/outbox.ts";
@@ -23,6 +25,8 @@ export class SharedBoard {
   #worker: Hired | undefined;
   #joined: Joined | undefined;
   #followers = 0;
+  /** As the board looked last, while it is followed. */
+  #view: BoardView | undefined;
 
   constructor(options: SharedBoardOptions) {
     this.#options = options;
@@ -96,6 +100,7 @@ export class SharedBoard {
   #stop(): void {
     this.#worker?.terminate();
     this.#worker = undefined;
+    this.#view = undefined;
   }
 
   #tell(message: ToBoard): void {
@@ -106,7 +111,20 @@ export class SharedBoard {
     const { shown } = this.#options;
     if (news.is === "left") this.#begin(undefined);
     else if (news.is === "sending") shown.sending.value = sendingOf(news);
-    else shown.reading.value = readingOf(news, shown.reading.peek());
+    else shown.reading.value = this.#readingOf(news);
+  }
+
+  #readingOf(news: Exclude<FromBoard, { is: "sending" | "left" }>): Reading {
+    if (news.is === "opening") {
+      this.#view = undefined;
+      return { is: "opening" };
+    }
+    if (news.is === "news") {
+      this.#view = patched(this.#view, news.patch);
+      return { is: "live", view: this.#view };
+    }
+    const why = whyOf(news.trouble);
+    return why ? { is: "refused", why } : { is: "out-of-reach", view: this.#view };
   }
 }
 
@@ -117,15 +135,6 @@ function sendingOf(news: Extract<FromBoard, { is: "sending" }>): Sending {
   if (!trouble) return { is: "going", waiting, tooLarge };
   const why = whyOf(trouble);
   return why ? { is: "refused", waiting, why } : { is: "out-of-reach", waiting };
-}
-
-function readingOf(news: Exclude<FromBoard, { is: "sending" | "left" }>, before: Reading): Reading {
-  if (news.is === "opening") return { is: "opening" };
-  if (news.is === "view") return { is: "live", view: news.view };
-  const why = whyOf(news.trouble);
-  return why
-    ? { is: "refused", why }
-    : { is: "out-of-reach", view: "view" in before ? before.view : undefined };
 }
 
 const whyOf = (trouble: BoardReason): string | undefined =>

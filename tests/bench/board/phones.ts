@@ -1,65 +1,49 @@
 /**
- * Many phones in a process of their own, as they share no processor with who looks at the board. It
- * is told what to do and says when it is done.
+ * Many phones in a process of their own, so that they share no processor with who looks at the
+ * board. Told what to play, they join; told to go on, they play it.
  */
 import type { Invitation } from "../../../src/board/invitation.ts";
 import { Phone } from "../../board/phone.ts";
-import { busyAngler } from "./pace.ts";
+import { busyAngler, type Said } from "./pace.ts";
 
-export interface Play {
-  invitations: readonly Invitation[];
-  /** As it was fished. */
-  ms: number;
-  /** How many times faster than that it goes. */
-  speed: number;
-  /** All of it is logged before there is a network. */
-  isLate: boolean;
+export type ToPhones =
+  /** @property ms as it was fished */
+  | { do: "join"; invitations: readonly Invitation[]; ms: number }
+  /** So many times faster than it was fished, or all of it at once. */
+  | { do: "play"; speed: number | "at-once" };
+
+/** The time from which it was played, and how many entries there are. */
+export interface Begun {
+  at: number;
+  entries: number;
 }
-
-/** `begun` has the time from which delays count, `sent` follows once no outbox holds anything. */
-export type FromPhones = { is: "begun"; at: number; entries: number } | { is: "sent"; at: number };
 
 const LOOK_MS = 20;
 
 const pause = (ms: number) => new Promise((done) => setTimeout(done, ms));
-const tell = (news: FromPhones) => process.send?.(news);
 
-async function play({ invitations, ms, speed, isLate }: Play): Promise<void> {
-  const phones = await Promise.all(
-    invitations.map(async (invitation, seed) => {
-      const phone = new Phone();
-      return { phone, joined: await phone.join(invitation), said: busyAngler(seed + 1, ms) };
-    }),
-  );
-  const entries = phones.reduce((all, { said }) => all + said.length, 0);
-  const open = () => {
-    for (const { phone, joined } of phones) phone.open(joined);
-  };
-  const log = (phone: Phone, of: (typeof phones)[number]["said"][number]) =>
-    phone.log({ kind: "entry", statement: of.statement });
-  if (isLate) {
-    for (const { phone, said } of phones) for (const one of said) await log(phone, one);
-    tell({ is: "begun", at: Date.now(), entries });
-    open();
-  } else {
-    open();
-    // All have said who they are before the first word.
-    await pause(5000);
-    tell({ is: "begun", at: Date.now(), entries });
-    const begun = performance.now();
-    await Promise.all(
-      phones.map(async ({ phone, said }) => {
-        for (const one of said) {
-          await pause(one.at / speed - (performance.now() - begun));
-          await log(phone, one);
-        }
-      }),
-    );
+const told: ToPhones[] = [];
+let heed = () => {};
+process.on("message", (message: ToPhones) => {
+  told.push(message);
+  heed();
+});
+
+async function next<T extends ToPhones["do"]>(what: T): Promise<Extract<ToPhones, { do: T }>> {
+  for (;;) {
+    const found = told.find((one): one is Extract<ToPhones, { do: T }> => one.do === what);
+    if (found) return found;
+    await new Promise<void>((done) => {
+      heed = done;
+    });
   }
-  while (await anyWaits(phones.map(({ phone }) => phone))) await pause(LOOK_MS);
-  tell({ is: "sent", at: Date.now() });
-  for (const { phone } of phones) phone.close();
-  process.disconnect();
+}
+
+async function play(phone: Phone, said: readonly Said[], speed: number | "at-once", begun: number) {
+  for (const { at, statement } of said) {
+    if (speed !== "at-once") await pause(at / speed - (performance.now() - begun));
+    await phone.log({ kind: "entry", statement });
+  }
 }
 
 async function anyWaits(phones: readonly Phone[]): Promise<boolean> {
@@ -67,4 +51,21 @@ async function anyWaits(phones: readonly Phone[]): Promise<boolean> {
   return false;
 }
 
-process.once("message", (message: Play) => void play(message));
+const { invitations, ms } = await next("join");
+const phones: Phone[] = [];
+for (const invitation of invitations) {
+  const phone = new Phone();
+  phone.open(await phone.join(invitation));
+  phones.push(phone);
+}
+const days = phones.map((_, n) => busyAngler(n + 1, ms));
+const { speed } = await next("play");
+const entries = days.reduce((all, { length }) => all + length, 0);
+process.send?.({ at: Date.now(), entries } satisfies Begun);
+const begun = performance.now();
+await Promise.all(phones.map((phone, n) => play(phone, days[n] ?? [], speed, begun)));
+while (await anyWaits(phones)) await pause(LOOK_MS);
+for (const phone of phones) phone.close();
+const lost = phones.flatMap(({ troubles }) => troubles);
+if (lost.length > 0) console.error(`Phones lost the board: ${lost.join()}.`);
+process.disconnect();

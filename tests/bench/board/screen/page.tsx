@@ -10,6 +10,7 @@ import { type Patch, patched, Teller } from "../../../../src/board/picture/telle
 import type { Receive } from "../../../../src/board/reader.ts";
 import type { EntryStatement } from "../../../../src/log/event.ts";
 import type { Reading } from "../../../../src/screens/app/board.ts";
+import type { App } from "../../../../src/screens/app.ts";
 import { BoardScreen } from "../../../../src/screens/board/board.tsx";
 import { DEFAULT_SETTINGS } from "../../../../src/scribe/settings.ts";
 import { fakeBoard } from "../../../screens/fake-board.ts";
@@ -41,7 +42,8 @@ const BEFORE_MS = 60 * 60_000;
 const IN_SECTION = 10;
 
 const board = fakeBoard();
-const app = { settings: signal(DEFAULT_SETTINGS), board };
+/** All that this screen needs of it. */
+const app = { settings: signal(DEFAULT_SETTINGS), board } as unknown as App;
 let patches: Patch[] = [];
 
 /** From now until what is done next has been painted: nothing else waits between a frame and its end. */
