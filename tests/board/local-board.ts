@@ -43,7 +43,7 @@ export class LocalBoard {
 }
 
 /** A port that nothing listened on a moment ago. */
-function freePort(): Promise<number> {
+export function freePort(): Promise<number> {
   return new Promise((found, failed) => {
     const server = createServer();
     server.once("error", failed);

@@ -13,8 +13,8 @@ export interface Place {
   port: number;
   storeFolder: string;
   mostBytes: number;
-  /** Certificate and key for `wss:`; without them the board is for one machine, or behind a proxy. */
-  tls?: { certificate: string; key: string };
+  /** Certificate, key and the name they are for, for `wss:`; without them the board is for one machine, or behind a proxy. */
+  tls?: { certificate: string; key: string; name: string };
 }
 
 /** The text of the configuration file. The plain protocol's port is for this machine alone. */

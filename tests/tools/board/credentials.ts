@@ -10,6 +10,7 @@ import {
   encodeAccount,
   encodeOperator,
   encodeUser,
+  fromSeed,
   type KeyPair,
 } from "@nats-io/jwt";
 import type { Invitation } from "../../../src/board/invitation.ts";
@@ -32,7 +33,7 @@ export interface Credential {
   seed: string;
 }
 
-/** Makes credentials for one board's account; keys live as long as this object. */
+/** Makes credentials for one board's account. */
 export class Issuer {
   readonly trust: Trust;
   readonly #account: KeyPair;
@@ -42,9 +43,14 @@ export class Issuer {
     this.#account = account;
   }
 
-  /** @param mostBytes room on disk for the board's stream */
-  static async open(mostBytes: number): Promise<Issuer> {
-    const [operator, system, account] = [createOperator(), createAccount(), createAccount()];
+  /**
+   * @param mostBytes room on disk for the board's stream
+   * @param seed the account's key, of an earlier opening: what it signed then stays good. The
+   * operator only vouches for the account to the server, and may be another each time.
+   */
+  static async open(mostBytes: number, seed?: string): Promise<Issuer> {
+    const account = seed ? fromSeed(new TextEncoder().encode(seed)) : createAccount();
+    const [operator, system] = [createOperator(), createAccount()];
     const signer = { signer: operator };
     const limits = {
       ...{ conn: -1, leaf: -1, subs: -1, data: -1, payload: -1, imports: -1, exports: -1 },
@@ -64,6 +70,11 @@ export class Issuer {
       },
     };
     return new Issuer(trust, account);
+  }
+
+  /** What the account signs with: whoever has it can make invitations. */
+  get seed(): string {
+    return new TextDecoder().decode(this.#account.getSeed());
   }
 
   /** May do anything in the board's account: makes the stream. Never handed out. */

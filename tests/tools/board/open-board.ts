@@ -1,14 +1,15 @@
 /** Opens a board on this machine: keys, configuration, server, stream. */
 import type { ChildProcess } from "node:child_process";
 import { once } from "node:events";
-import { mkdirSync, writeFileSync } from "node:fs";
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { type JetStreamManager, jetstreamManager } from "@nats-io/jetstream";
 import { connectTo } from "../../../src/board/connection.ts";
+import { streamOf } from "../../../src/board/subjects.ts";
 import { configuration, type Place, streamConfig } from "./configuration.ts";
 import { Issuer } from "./credentials.ts";
 import { runNatsServer } from "./nats-server.ts";
-import { nodeSocket } from "./node-socket.ts";
+import { socketTo } from "./node-socket.ts";
 
 /** What the server keeps beside the messages themselves. */
 const STORE_FACTOR = 2;
@@ -32,16 +33,22 @@ export class OpenBoard {
     this.#server = server;
   }
 
+  /** Opens it anew, or again on what the folder holds: then earlier invitations stay good. */
   static async open(options: BoardOptions): Promise<OpenBoard> {
     const { folder, board, mostBytes } = options;
-    mkdirSync(folder, { recursive: true });
-    const issuer = await Issuer.open(mostBytes * STORE_FACTOR);
+    mkdirSync(folder, { recursive: true, mode: 0o700 });
+    const issuer = await issuerOf(folder, mostBytes * STORE_FACTOR);
     const file = join(folder, "nats.conf");
     const place = { ...options, mostBytes: mostBytes * STORE_FACTOR };
     writeFileSync(file, configuration(issuer.trust, place), { mode: 0o600 });
     const server = await runNatsServer(file);
     const opened = new OpenBoard(options, issuer, file, server);
-    await opened.asKeeper((manager) => manager.streams.add(streamConfig(board, mostBytes)));
+    try {
+      await opened.asKeeper((manager) => makeStream(manager, board, mostBytes));
+    } catch (cause) {
+      await opened.stop();
+      throw cause;
+    }
     return opened;
   }
 
@@ -63,6 +70,11 @@ export class OpenBoard {
     await ended;
   }
 
+  /** Resolves once the server has ended, whatever ended it. */
+  async ended(): Promise<void> {
+    await once(this.#server, "exit");
+  }
+
   /** Starts it again on the same configuration and store. */
   async restart(): Promise<void> {
     this.#server = await runNatsServer(this.file);
@@ -71,11 +83,25 @@ export class OpenBoard {
   /** Does some work with all rights in the board's account. */
   async asKeeper(work: (manager: JetStreamManager) => Promise<unknown>): Promise<void> {
     const keeper = { ...(await this.issuer.keeper()), address: this.localAddress, seat: "keeper" };
-    const connection = await connectTo(keeper, nodeSocket);
+    const connection = await connectTo(keeper, socketTo(this.options.tls?.name));
     try {
       await work(await jetstreamManager(connection));
     } finally {
       await connection.close();
     }
   }
+}
+
+async function makeStream(manager: JetStreamManager, board: string, mostBytes: number) {
+  const names = await manager.streams.names().next();
+  if (!names.includes(streamOf(board))) await manager.streams.add(streamConfig(board, mostBytes));
+}
+
+/** With the key that the folder keeps, or a new one that it keeps from now on. */
+async function issuerOf(folder: string, mostBytes: number): Promise<Issuer> {
+  const file = join(folder, "account.seed");
+  const kept = existsSync(file) ? readFileSync(file, "utf8").trim() : undefined;
+  const issuer = await Issuer.open(mostBytes, kept);
+  if (!kept) writeFileSync(file, issuer.seed, { mode: 0o600 });
+  return issuer;
 }
