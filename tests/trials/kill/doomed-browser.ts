@@ -10,7 +10,7 @@ const POLL_MS = 5;
 export class DoomedBrowser {
   readonly browser: Browser;
   readonly page: Page;
-  /** Of all its processes. */
+  /** Of all its processes, led by the one that started the others. */
   readonly #group: number;
 
   private constructor(browser: Browser, page: Page, group: number) {
@@ -39,21 +39,9 @@ export class DoomedBrowser {
     signal(-this.#group, "SIGKILL");
   }
 
-  /** Stops the process that writes to the disk; the page goes on. */
-  freezeStorage(): void {
-    this.#signalStorage("SIGSTOP");
-  }
-
-  /** Lets it go on. */
-  thawStorage(): void {
-    this.#signalStorage("SIGCONT");
-  }
-
-  #signalStorage(name: NodeJS.Signals): void {
-    const writing = livingIn(this.#group).filter((id) =>
-      read(`/proc/${id}/cmdline`).includes("storage.mojom.StorageService"),
-    );
-    for (const id of writing) signal(id, name);
+  /** Stops the process that keeps the databases; pages and their connections go on. */
+  freeze(): void {
+    signal(this.#group, "SIGSTOP");
   }
 
   /** Resolves once no process of it is left. */

@@ -13,6 +13,7 @@ import { Account } from "./account.ts";
 import { live, liveInPeace, type Setting } from "./life.ts";
 import { phrases } from "./phrases.ts";
 import { drawLife } from "./plan.ts";
+import { Reports } from "./reports.ts";
 
 /** In one long stream. */
 const ENTRIES = 2000;
@@ -54,7 +55,8 @@ export async function killAtRandom(options: KillOptions): Promise<KillReport> {
   const row = phrases(entries, random);
   const profile = mkdtempSync(join(tmpdir(), "pegscribe-profile-"));
   const account = new Account();
-  const setting: Setting = { url, profile, account };
+  const reports = await Reports.open();
+  const setting: Setting = { url, profile, account, reports };
   try {
     // Chromium writes what is not the log, such as which session is open, seconds later.
     await liveInPeace(setting);
@@ -65,6 +67,7 @@ export async function killAtRandom(options: KillOptions): Promise<KillReport> {
     }
     await liveInPeace(setting, (page) => seeAll(page, account));
   } finally {
+    await reports.close();
     rmSync(profile, { recursive: true, force: true });
   }
   const { confirmed, unconfirmedFound, faults } = account;

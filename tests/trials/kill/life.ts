@@ -9,7 +9,8 @@ import type { Account } from "./account.ts";
 import { DoomedBrowser } from "./doomed-browser.ts";
 import { CONFIDENCE, type Phrase } from "./phrases.ts";
 import type { Life } from "./plan.ts";
-import { installStream, REPORT, type Report } from "./stream-page.ts";
+import type { Reports } from "./reports.ts";
+import { installStream } from "./stream-page.ts";
 
 /** Longer than the app may take to confirm a phrase on a machine that is busy. */
 const CONFIRM_LIMIT_MS = 20_000;
@@ -21,6 +22,7 @@ export interface Setting {
   url: string;
   profile: string;
   account: Account;
+  reports: Reports;
 }
 
 /**
@@ -28,18 +30,19 @@ export interface Setting {
  * @returns how many were said
  */
 export async function live(
-  { url, profile, account }: Setting,
+  setting: Setting,
   phrases: readonly Phrase[],
   { moment, gapsMs }: Life,
 ): Promise<number> {
-  const browser = await DoomedBrowser.start(profile);
+  const { account, reports } = setting;
+  const browser = await DoomedBrowser.start(setting.profile);
   const counted = { said: 0, told: 0 };
   let isKilled = false;
   const kill = () => {
     isKilled = true;
     browser.kill();
   };
-  await follow(browser.page, (report) => {
+  reports.hear = (report) => {
     const phrase = phrases[counted[report]];
     counted[report] += 1;
     if (phrase) account[report === "said" ? "said" : "confirmed"].push(phrase);
@@ -47,13 +50,13 @@ export async function live(
     if (moment.when === "told" && report === "told") kill();
     if (moment.when === "said" && report === "said") setTimeout(kill, moment.ms);
     if (moment.when === "frozen" && report === "said") {
-      setTimeout(() => browser.freezeStorage(), moment.ms);
+      setTimeout(() => browser.freeze(), moment.ms);
       setTimeout(kill, moment.ms + FROZEN_MS);
     }
-  });
+  };
   if (moment.when === "loading") setTimeout(kill, moment.ms);
   try {
-    account.check(await open(browser.page, url));
+    account.check(await open(browser.page, setting));
     await listen(browser.page);
     if (moment.when === "time") setTimeout(kill, moment.ms);
     const texts = phrases.map(({ text }) => text);
@@ -71,19 +74,19 @@ export async function live(
     if (!isKilled) throw cause;
   } finally {
     kill();
-    await browser.gone();
+    await Promise.all([browser.gone(), reports.silence()]);
   }
   return counted.said;
 }
 
 /** A life that ends well, at the start or the end; what it finds is what was stored. */
 export async function liveInPeace(
-  { url, profile, account }: Setting,
+  setting: Setting,
   look: (page: Page) => Promise<void> = async () => {},
 ): Promise<void> {
-  const browser = await DoomedBrowser.start(profile);
+  const browser = await DoomedBrowser.start(setting.profile);
   try {
-    account.check(await open(browser.page, url));
+    setting.account.check(await open(browser.page, setting));
     await look(browser.page);
     await browser.quit();
   } finally {
@@ -93,14 +96,15 @@ export async function liveInPeace(
 }
 
 /** Opens the app. @returns what is stored */
-async function open(page: Page, url: string): Promise<LogEvent[]> {
+async function open(page: Page, { url, reports }: Setting): Promise<LogEvent[]> {
+  const devTools = await page.context().newCDPSession(page);
+  // The page may talk to nobody, but for the trial's sake.
+  await devTools.send("Page.setBypassCSP", { enabled: true });
   // What sends functions as text may have put names on them.
   await page.addInitScript("globalThis.__name ??= (named) => named");
   await page.addInitScript(installSpeech, true);
-  await page.addInitScript(
-    installStream,
-    MOTIFS.logged.map(({ hz }) => hz),
-  );
+  const motif = MOTIFS.logged.map(({ hz }) => hz);
+  await page.addInitScript(installStream, { motif, address: reports.address });
   await page.addInitScript(
     (settings) => {
       localStorage.setItem("pegscribe.guide", "seen");
@@ -115,17 +119,7 @@ async function open(page: Page, url: string): Promise<LogEvent[]> {
 
 async function listen(page: Page): Promise<void> {
   await page.getByRole("button", { name: "Start listening" }).click();
-  await page.waitForFunction(() => window.stream.canSound() && window.scripted.isListening());
-}
-
-/** Hears of a report within a message of the browser's own, without waiting for any page. */
-async function follow(page: Page, hear: (report: Report) => void): Promise<void> {
-  const devTools = await page.context().newCDPSession(page);
-  await devTools.send("Runtime.enable");
-  await devTools.send("Runtime.addBinding", { name: REPORT });
-  devTools.on("Runtime.bindingCalled", ({ name, payload }) => {
-    if (name === REPORT) hear(payload as Report);
-  });
+  await page.waitForFunction(() => window.stream.isReady() && window.scripted.isListening());
 }
 
 const pause = (ms: number) => new Promise((done) => setTimeout(done, ms));

@@ -4,7 +4,7 @@ import type { Random } from "../../simulation/random.ts";
 /**
  * `loading`: so long after the app was asked for; `time`: so long after the stream began; `said`: so
  * long after that phrase was begun; `told`: at the very moment the page tells of that tone; `frozen`:
- * as `said`, but at first only the process that writes stops, so that what is confirmed without it
+ * as `said`, but at first only the process that stores stops, so that what is confirmed without it
  * has time to be told of.
  */
 export type Moment =

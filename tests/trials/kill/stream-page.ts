@@ -3,24 +3,31 @@
 /** What the page reports: that it was told to begin a phrase, or that a tone began. */
 export type Report = "said" | "told";
 
-/** The name under which the page reports, as a text. */
-export const REPORT = "reportOfTrial";
+export interface StreamOptions {
+  /** The notes of "logged", in Hz. */
+  motif: readonly number[];
+  /** Where reports are taken. */
+  address: string;
+}
 
 declare global {
   interface Window {
-    [REPORT](report: Report): void;
     stream: {
-      /** Whether a tone would sound. */
-      canSound(): boolean;
+      /** Whether a tone would sound, and be told of. */
+      isReady(): boolean;
       /** Says one phrase after the other. @param gapsMs how long after the phrase before */
       say(texts: readonly string[], gapsMs: readonly number[], confidence: number): Promise<void>;
     };
   }
 }
 
-/** Self-contained, since it is sent to the page as text. @param motif the notes of "logged", in Hz */
-export function installStream(motif: readonly number[]): void {
-  const report = (what: "said" | "told") => window.reportOfTrial(what);
+/**
+ * Self-contained, since it is sent to the page as text. Reports go out by a connection of the page's
+ * own, which the process that stores has no part in.
+ */
+export function installStream({ motif, address }: StreamOptions): void {
+  const socket = new WebSocket(address);
+  const report = (what: Report) => socket.send(what);
   const contexts: AudioContext[] = [];
   window.AudioContext = class extends AudioContext {
     constructor(options?: AudioContextOptions) {
@@ -43,7 +50,8 @@ export function installStream(motif: readonly number[]): void {
   };
   const pause = (ms: number) => new Promise((done) => setTimeout(done, ms));
   window.stream = {
-    canSound: () => contexts.some(({ state }) => state === "running"),
+    isReady: () =>
+      socket.readyState === WebSocket.OPEN && contexts.some(({ state }) => state === "running"),
     async say(texts, gapsMs, confidence) {
       for (const [place, text] of texts.entries()) {
         await pause(gapsMs[place] ?? 0);
