@@ -48,6 +48,11 @@ export class Air {
     };
   }
 
+  /** How many words reached the page. */
+  get reported(): number {
+    return this.browser.reported.size + this.inside.reported.size;
+  }
+
   /** Something takes the sound away, from what hears now too, until it is given back. */
   take(block: Block): void {
     this.block = block;

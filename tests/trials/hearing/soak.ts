@@ -22,6 +22,7 @@ import { CountedClock, FakeClock } from "../../speech/fake-clock.ts";
 import { FakePage } from "../../speech/fake-recogniser.ts";
 import { heldBytes } from "../held-bytes.ts";
 import { Air } from "./air.ts";
+import { DeafSpell } from "./deaf-spell.ts";
 import { HOUR_MS, MISHAPS, type Phone } from "./mishaps.ts";
 import { playedSynthesis } from "./played-voice.ts";
 import { talk } from "./talk.ts";
@@ -36,6 +37,8 @@ export interface SoakReport {
   /** Utterances said, and words that reached the page from whatever heard. */
   said: number;
   reported: ReadonlySet<string>;
+  /** The longest that words went unheard with nothing in their way; milliseconds. */
+  deafMs: number;
   /** The log as it was stored, and how often it was answered aloud. */
   events: readonly LogEvent[];
   spoken: number;
@@ -110,7 +113,11 @@ export async function soak({ seed, android, hours }: SoakSetting): Promise<SoakR
   });
   const phone: Phone = { clock, page, air, random, tap: () => listener.start() };
   const mishaps = suffer(phone);
-  const account = talk(clock, random, (word, isLast) => air.hear(word, isLast));
+  const deaf = new DeafSpell();
+  const account = talk(clock, random, (word, isLast) => {
+    air.hear(word, isLast);
+    if (isLast) deaf.said(clock.elapsed(), air.reported, page.hidden || air.block !== undefined);
+  });
 
   listener.start();
   const bytes: number[] = [];
@@ -125,6 +132,7 @@ export async function soak({ seed, android, hours }: SoakSetting): Promise<SoakR
   return {
     said: account.said,
     reported: new Set([...air.browser.reported, ...air.inside.reported]),
+    deafMs: deaf.longestMs,
     events: await store.everything(),
     spoken: synthesis.spoken(),
     faults: [...air.browser.faults.values()].reduce((sum, times) => sum + times, 0),

@@ -17,7 +17,7 @@ export function talk(
     words.forEach((word, place) => {
       clock.setTimeout(() => hear(word, place === words.length - 1), place * WORD_MS);
     });
-    const pause = random() < 0.02 ? 600_000 * random() : 3_000 + 25_000 * random();
+    const pause = random() < 0.02 ? 600_000 * random() : 300 + 28_000 * random();
     clock.setTimeout(speak, words.length * WORD_MS + pause);
   };
   clock.setTimeout(speak, 2_000);
