@@ -34,7 +34,7 @@ export class Office {
     this.#options = options;
     this.#connect = connect;
     this.#sender = new Sender({
-      ...{ outbox, joined },
+      ...{ outbox, joined, now: Date.now },
       onCount: (waiting, tooLarge) => {
         this.#count = { waiting, tooLarge };
         this.#trouble = undefined;

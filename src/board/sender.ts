@@ -17,6 +17,8 @@ const LOOK_EVERY_MS = 30_000;
 export interface SenderOptions {
   outbox: Outbox;
   joined: Joined;
+  /** The phone's clock, milliseconds since the epoch. */
+  now(): number;
   /** How many still wait, and how many of those no board would take for their size. */
   onCount(waiting: number, tooLarge: number): void;
   /** Another tab took the phone off this board. */
@@ -56,10 +58,10 @@ export class Sender {
 
   /** Says who sits at the seat; once for each connection, in case the board was begun anew. */
   async #introduce(board: JetStreamClient): Promise<void> {
-    const { joined } = this.#options;
+    const { joined, now } = this.#options;
     const { session, standing, since } = joined;
     await this.#publish(board, session, `${session}.${since}`, {
-      ...{ is: "standing", sentAt: Date.now(), session, standing },
+      ...{ is: "standing", sentAt: now(), session, standing },
     });
   }
 
@@ -89,11 +91,11 @@ export class Sender {
 
   /** @returns whether it need not wait any longer */
   async #sendOne(board: JetStreamClient, { place, event }: Waiting): Promise<boolean> {
-    const { joined } = this.#options;
+    const { joined, now } = this.#options;
     if (!event || !isShared(event.session, joined)) return true;
     const shown = shownEvent(event, joined.shares);
     try {
-      const message: Message = { is: "event", sentAt: Date.now(), event: shown };
+      const message: Message = { is: "event", sentAt: now(), event: shown };
       if (await this.#publish(board, shown.session, shown.id, message)) return true;
     } catch (cause) {
       if (!isTooLarge(cause)) throw cause;

@@ -15,7 +15,8 @@ import { nodeSocket } from "../tools/board/node-socket.ts";
 const KEPT_BACK: Shares = { notes: false, heard: false };
 
 export class Phone {
-  readonly store = new MemoryStore(new SteadyClock());
+  readonly #now: () => number;
+  readonly store: MemoryStore;
   readonly session = newId();
   readonly troubles: BoardReason[] = [];
   connects = 0;
@@ -23,6 +24,12 @@ export class Phone {
   hasLeft = false;
   #sender: Sender | undefined;
   #kept: KeptConnection | undefined;
+
+  /** @param aheadMs how far its clock is ahead of everybody else's */
+  constructor(aheadMs = 0) {
+    this.#now = () => Date.now() + aheadMs;
+    this.store = new MemoryStore(new SteadyClock(this.#now));
+  }
 
   get outbox() {
     return this.store.outbox;
@@ -50,7 +57,7 @@ export class Phone {
 
   async join(invitation: Invitation, shares = KEPT_BACK): Promise<Joined> {
     const standing = { name: `Angler ${invitation.seat}` };
-    const joined = { invitation, standing, shares, since: Date.now(), session: this.session };
+    const joined = { invitation, standing, shares, since: this.#now(), session: this.session };
     await this.outbox.join(keptJoined(joined), this.session);
     return joined;
   }
@@ -58,7 +65,7 @@ export class Phone {
   /** Sends from now on, like a page that is opened. */
   open(joined: Joined): void {
     const sender = new Sender({
-      ...{ outbox: this.outbox, joined },
+      ...{ outbox: this.outbox, joined, now: this.#now },
       onCount: (_, tooLarge) => {
         this.tooLarge = tooLarge;
       },

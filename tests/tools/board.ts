@@ -22,6 +22,13 @@ function addressOf({ host, port, tls }: RunOptions): string {
 const named = (what: string, count: number) =>
   Array.from({ length: count }, (_, n) => `${what}-${n + 1}`);
 
+/** A code whose lines are broken can't be read. */
+function fitting(code: string): string {
+  const width = code.indexOf("\n");
+  const isWide = width > (process.stdout.columns ?? width);
+  return isWide ? `(Its code needs ${width} columns; it is on the sheet to print.)` : code;
+}
+
 async function run(options: RunOptions): Promise<void> {
   const { board, port, tls, days, app } = options;
   const folder = resolve(options.folder ?? join(homedir(), "pegscribe-boards", board));
@@ -42,7 +49,7 @@ async function run(options: RunOptions): Promise<void> {
   writeFileSync(file("stream.json"), JSON.stringify(streamConfig(board, MOST_BYTES), null, 2));
   for (const one of invitations) {
     const link = linkOf(app, one);
-    say("", `== ${one.seat} ==`, printedCode(link), link);
+    say("", `== ${one.seat} ==`, fitting(printedCode(link)), link);
   }
   say(
     "",
