@@ -35,7 +35,7 @@ export function Invited({ app, invitation }: { app: App; invitation: Invitation 
       setNotDone(true);
     }
   };
-  const isReady = isWatching || draft.name !== "";
+  const isReady = isWatching || draft.name.trim() !== "";
   const isOver = (goodUntil(invitation) ?? Number.POSITIVE_INFINITY) <= app.now.value;
   return (
     <section class="ticket" id="invited">
@@ -97,7 +97,7 @@ function Standings({ draft, change }: StandingsProps) {
           value={name}
           maxLength={40}
           autocomplete="nickname"
-          onInput={({ currentTarget }) => change({ ...draft, name: currentTarget.value.trim() })}
+          onInput={({ currentTarget }) => change({ ...draft, name: currentTarget.value })}
         />
       </div>
       <TextField label={words.peg} value={peg} onSave={(text) => change({ ...draft, peg: text })} />
@@ -130,7 +130,7 @@ const LONGEST = 40;
 
 function membershipOf({ name, peg, section, shares }: Draft, { seat }: Invitation) {
   const standing: Standing = {
-    name: (name || seat).slice(0, LONGEST),
+    name: (name.trim() || seat).slice(0, LONGEST),
     ...(peg && { peg: peg.slice(0, LONGEST) }),
     ...(section && { section: section.slice(0, LONGEST) }),
   };
