@@ -26,9 +26,9 @@ export const boardWords = {
       `${what}: ${name} is best with ${rate}, over ${basis}. ${chance} that it is.`,
     close: (what: string, first: string, second: string) =>
       `${what}: no clear best. ${first}; ${second}.`,
-    one: (name: string, rate: string, basis: string) => `${name} ${rate}, over ${basis}`,
+    one: (name: string, rate: string, basis: string) => `${name} with ${rate}, over ${basis}`,
     alone: (what: string, name: string, rate: string, basis: string) =>
-      `${what}: only ${name} so far, ${rate}, over ${basis}.`,
+      `${what}: only ${name} so far, with ${rate}, over ${basis}.`,
     tooFew: (what: string, time: string) => `${what}: too few fish to tell, after ${time}.`,
     none: (what: string) => `${what}: none was named.`,
     rate: (rate: string, lower: string, upper: string) =>
@@ -64,7 +64,11 @@ export const boardWords = {
     inSection: (section: string, place: string, of: number) =>
       `Section ${section}: place ${place} of ${of}`,
     overall: (place: string, of: number) => `Overall: place ${place} of ${of}`,
-    notSettled: "not settled",
+    both: (inSection: string, place: string, of: number) =>
+      `${inSection}, overall ${place} of ${of}`,
+    notSettled: (ranks: string) => `${ranks} (not settled)`,
+    sectionOpen: (ranks: string) => `${ranks} (in the section not settled)`,
+    overallOpen: (ranks: string) => `${ranks} (overall not settled)`,
     noWord: (time: string) => `No word for ${time}`,
     gone: (time: string) => `No word for ${time}: its sums end there`,
   },

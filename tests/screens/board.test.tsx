@@ -101,7 +101,7 @@ test("what is best over all pegs stands in a sentence each, with the hours behin
   show(phones.view(120));
   const sums = within(screen.getByRole("region", { name: "Over all pegs" }));
   expect(sums.getByText(/^Depth: 60 cm is best with .* over 1 h on 1 peg/)).toBeTruthy();
-  expect(sums.getByText(/^Bait: only maggot so far, .* over 2 h on 1 peg\.$/)).toBeTruthy();
+  expect(sums.getByText(/^Bait: only maggot so far, with .* over 2 h on 1 peg\.$/)).toBeTruthy();
   expect(sums.getByText(/^Rig: only rig 2 so far/)).toBeTruthy();
 });
 
@@ -146,10 +146,10 @@ test("a match has places by section and over all, and says that the scales decid
   show(phones.view(10));
   expect(screen.getByText(/the scales decide/)).toBeTruthy();
   expect(
-    within(row("Peg 20, Ada")).getByText("Section A: place 2 of 2 · Overall: place 3 of 3"),
+    within(row("Peg 20, Ada")).getByText("Section A: place 2 of 2, overall 3 of 3"),
   ).toBeTruthy();
   expect(
-    within(row("Peg 19, Bo")).getByText("Section A: place 1 of 2 · Overall: place 1 of 3"),
+    within(row("Peg 19, Bo")).getByText("Section A: place 1 of 2, overall 1 of 3"),
   ).toBeTruthy();
 });
 
@@ -157,7 +157,9 @@ test("a place that another's limits reach into is told not to be settled", () =>
   match();
   phones.say("peg-0", 6, fish(1.5 * POUND_G));
   show(phones.view(10));
-  expect(within(row("Peg 20, Ada")).getByText(/Overall: place 3 of 3, not settled$/)).toBeTruthy();
+  expect(
+    within(row("Peg 20, Ada")).getByText(/overall 3 of 3 \(overall not settled\)$/),
+  ).toBeTruthy();
 });
 
 test("rows stand by peg, by weight, or by section", async () => {

@@ -57,15 +57,16 @@ export function setUpWords({ setUp, state }: BoardRow, settings: Settings): stri
 export function rankText({ ranks, standing }: BoardRow): string {
   if (!ranks) return "";
   const { section, overall } = ranks;
-  const inSection =
-    section && standing?.section !== undefined
-      ? [openOr(section, words.inSection(standing.section, placeText(section), section.of))]
-      : [];
-  return [...inSection, openOr(overall, words.overall(placeText(overall), overall.of))].join(" · ");
+  const overallText = words.overall(placeText(overall), overall.of);
+  if (!section || standing?.section === undefined) {
+    return overall.settled ? overallText : words.notSettled(overallText);
+  }
+  const inSection = words.inSection(standing.section, placeText(section), section.of);
+  const both = words.both(inSection, placeText(overall), overall.of);
+  if (section.settled && overall.settled) return both;
+  if (section.settled) return words.overallOpen(both);
+  return overall.settled ? words.sectionOpen(both) : words.notSettled(both);
 }
-
-const openOr = ({ settled }: Rank, text: string): string =>
-  settled ? text : `${text}, ${words.notSettled}`;
 
 const placeText = ({ place }: Rank): string => String(place);
 
