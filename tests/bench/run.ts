@@ -15,6 +15,8 @@ const PARTS: Readonly<Record<string, () => Promise<Part>>> = {
   confirming: () => import("./confirming/confirming.ts"),
   opening: () => import("./opening/opening.ts"),
   sums: () => import("./sums/sums.ts"),
+  hearing: () => import("./hearing/hearing.ts"),
+  "long-run": () => import("./long-run/long-run.ts"),
   "first-screen": () => import("./first-screen/first-screen.ts"),
 };
 
