@@ -24,6 +24,12 @@ describe("fished stretches", () => {
     expect(fishedStretches(session, at(500))).toEqual([{ from: at(0), to: at(50) }]);
   });
 
+  test("a clock set back an hour leaves what was fished up to the last entry", () => {
+    const session = sessionOf([[90, fish]], { pauses: [[10, 20]] });
+    expect(lengthOf(fishedStretches(session, at(31)))).toBe(80 * MINUTE);
+    expect(lengthOf(fishedStretches(session, at(100)))).toBe(90 * MINUTE);
+  });
+
   test("nothing before the start", () => {
     expect(fishedStretches(emptySession, at(9))).toEqual([]);
     expect(fishedStretches(sessionOf([]), at(-5))).toEqual([]);

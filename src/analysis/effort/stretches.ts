@@ -8,12 +8,19 @@ export interface Stretch {
 }
 
 /**
+ * How far a session has got, milliseconds since the epoch. While the phone's clock, set back, lies
+ * behind what is written, that is as far as is written.
+ */
+export const reached = ({ endedAt, entries }: Session, now: number): number =>
+  endedAt ?? Math.max(now, entries.at(-1)?.at ?? now);
+
+/**
  * The fished stretches of a session, in order of time. A session that has not started has none; one
  * that still lasts goes up to `now` (milliseconds since the epoch).
  */
 export function fishedStretches(session: Session, now: number): Stretch[] {
   if (session.startedAt === undefined) return [];
-  const end = session.endedAt ?? now;
+  const end = reached(session, now);
   const stretches: Stretch[] = [];
   let from = session.startedAt;
   for (const pause of session.pauses) {

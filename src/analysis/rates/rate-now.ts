@@ -1,7 +1,7 @@
 /** Fish an hour of fishing time: a plain count, now and over the session. */
 
 import type { Session } from "../../log/session.ts";
-import { clip, fishedStretches, lengthOf, type Stretch } from "../effort/stretches.ts";
+import { clip, fishedStretches, lengthOf, reached, type Stretch } from "../effort/stretches.ts";
 
 /** "Now" is the last half hour, breaks not taken out of its limits but out of its time. */
 export const NOW_MS = 30 * 60_000;
@@ -19,7 +19,7 @@ export interface RateNow {
 /** @param now milliseconds since the epoch */
 export function rateNow(session: Session, now: number): RateNow {
   const fished = fishedStretches(session, now);
-  const end = session.endedAt ?? now;
+  const end = reached(session, now);
   const from = end - NOW_MS;
   const isLonger = (session.startedAt ?? end) < from;
   return {
