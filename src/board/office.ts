@@ -27,7 +27,9 @@ export class Office {
   #count = { waiting: 0, tooLarge: 0 };
   /** Why nothing goes, while nothing does. */
   #trouble: BoardReason | undefined;
-  #following: { reader: NatsReader; showing: Showing } | undefined;
+  #isFollowing = false;
+  /** Kept for whoever looks again: a day's board need not cross the network at every look. */
+  #read: { reader: NatsReader; showing: Showing } | undefined;
 
   constructor(options: OfficeOptions) {
     const { outbox, joined, tell, connect = connectTo } = options;
@@ -69,12 +71,30 @@ export class Office {
 
   hurry(): void {
     this.#sending?.hurry();
-    this.#following?.reader.hurry();
+    this.#read?.reader.hurry();
   }
 
-  /** Reads the board from its beginning, and tells how it stands until `unfollow`. */
+  /** Reads the board on from where it was read last, and tells how it stands until `unfollow`. */
   follow(): void {
-    if (this.#following) return;
+    if (this.#isFollowing) return;
+    this.#isFollowing = true;
+    this.#read ??= this.#reading();
+    this.#options.tell({ is: "opening" });
+    this.#read.reader.start(this.#read.showing.receive);
+  }
+
+  unfollow(): void {
+    this.#isFollowing = false;
+    this.#read?.reader.stop();
+    this.#read?.showing.end();
+  }
+
+  close(): void {
+    this.#sending?.stop();
+    this.unfollow();
+  }
+
+  #reading() {
     const { joined, tell } = this.#options;
     const showing = new Showing(joined.invitation.seat, (patch) => tell({ is: "news", patch }));
     const reader = new NatsReader({
@@ -85,20 +105,7 @@ export class Office {
         tell({ is: "unread", trouble });
       },
     });
-    tell({ is: "opening" });
-    reader.start(showing.receive);
-    this.#following = { reader, showing };
-  }
-
-  unfollow(): void {
-    this.#following?.reader.stop();
-    this.#following?.showing.end();
-    this.#following = undefined;
-  }
-
-  close(): void {
-    this.#sending?.stop();
-    this.unfollow();
+    return { reader, showing };
   }
 
   /** What waits goes nowhere. Tried again when next something is logged. */

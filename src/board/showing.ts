@@ -10,7 +10,7 @@ const TELL_AGAIN_MS = 10_000;
 
 export class Showing {
   readonly #picture = new BoardPicture();
-  readonly #teller = new Teller(this.#picture);
+  #teller = new Teller(this.#picture);
   readonly #seat: string;
   readonly #tell: (patch: Patch) => void;
   #timer: ReturnType<typeof setInterval> | undefined;
@@ -28,9 +28,10 @@ export class Showing {
     this.#hasNews = true;
   };
 
-  /** From now on the view is whole. */
+  /** From now on the view is whole; it is told all of it once. */
   begin(): void {
     this.end();
+    this.#teller = new Teller(this.#picture);
     this.#show();
     this.#timer = setInterval(() => this.#look(), TELL_EVERY_MS);
   }
