@@ -17,10 +17,10 @@ const seatsIn = (rows: readonly BoardRow[], order: Order) =>
   grouped(rows, order).map(({ section, rows }) => [section, rows.map(({ seat }) => seat).join()]);
 
 test("pegs stand in the order of the bank: numbers as numbers, those without one last", () => {
-  const pegs = ["10", "9", "A10", "A9", "9a", "1"];
+  const pegs = ["10", "Z1", "9", "A10", "A9", "9a", "1"];
   const rows = [rowOf("zed"), rowOf("anon"), ...pegs.map((peg) => rowOf(`at-${peg}`, peg))];
   expect(seatsIn(rows, "peg")).toEqual([
-    [undefined, "at-1,at-9,at-9a,at-10,at-A9,at-A10,anon,zed"],
+    [undefined, "at-1,at-9,at-9a,at-10,at-A9,at-A10,at-Z1,anon,zed"],
   ]);
 });
 
