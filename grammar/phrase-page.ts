@@ -20,7 +20,7 @@ const TOPICS: readonly [title: string, ids: string][] = [
   ["Putting it right", "correction corrected-size corrected-foul withdraw"],
   [
     "Questions",
-    "ask-total ask-count ask-lost ask-biggest ask-fed ask-last-fish ask-rate ask-best-depth ask-best-rig ask-best-bait ask-best-distance ask-best-hook ask-best-hour ask-start ask-bite-depth ask-bite-time ask-mood ask-sure ask-net ask-pace ask-time-left ask-set-up",
+    "ask-total ask-count ask-lost ask-bites ask-biggest ask-fed ask-last-fish ask-rate ask-best-depth ask-best-rig ask-best-bait ask-best-distance ask-best-hook ask-best-hour ask-start ask-bite-depth ask-bite-time ask-mood ask-sure ask-again ask-net ask-pace ask-time-left ask-set-up",
   ],
   ["Weather and water", "wind sky water-temperature air-temperature"],
   ["Notes and nudges", "note nudge no-nudge"],

@@ -12,6 +12,22 @@ const lost = ask(
   ["how many have I lost", "how many carp lost", "losses so far", "have I lost many"],
 );
 
+const bites = ask(
+  "bites",
+  [
+    `how many (bites | bites and knocks | knocks | liners | missed bites | missed) [have i had | have i missed | did i miss | did i get | i've had | did i have | have there been | was that | is that] [${SO_FAR}]`,
+    `how many (have i missed | did i miss) [${SO_FAR}]`,
+    `[${WHATS}] (bite count | number of bites | bites so far | missed bites so far)`,
+    `have i (had | missed) (any | many) bites [${SO_FAR}]`,
+  ],
+  [
+    "how many bites have I had",
+    "how many have I missed",
+    "bites so far",
+    "have I missed many bites",
+  ],
+);
+
 const biggest = ask(
   "biggest",
   [
@@ -38,4 +54,4 @@ const fed = ask(
   ],
 );
 
-export const logQuestions: readonly Phrase[] = [lost, biggest, fed];
+export const logQuestions: readonly Phrase[] = [lost, bites, biggest, fed];

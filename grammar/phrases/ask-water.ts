@@ -57,4 +57,13 @@ const sure = ask(
   ["how sure are you", "can I trust that"],
 );
 
-export const waterQuestions: readonly Phrase[] = [start, biteDepth, biteTime, mood, sure];
+const again = ask(
+  "again",
+  [
+    // "Say that again" is mostly for whoever sits beside the angler.
+    "(repeat that | repeat the answer | repeat the last answer | repeat your answer | tell me that again | read that again) [please]",
+  ],
+  ["repeat that", "tell me that again"],
+);
+
+export const waterQuestions: readonly Phrase[] = [start, biteDepth, biteTime, mood, sure, again];

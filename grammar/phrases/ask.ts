@@ -43,8 +43,15 @@ const lastFish = ask(
   [
     "(how long | how long's | how long is | how long has | how many minutes | time | what's the time | how long's it been | how long has it been | how much time has passed | how much time has gone | how long is it | what time | how much time | how long was it | how long's that) [it | been | it been] since [the | my | i had | i last had | that | i've had | i caught] [the | my | a] (last one | last fish | last | last bite | fish | one | last catch | had one | had a fish | caught one | caught a fish | caught | catch)",
     "(when was | how long ago were | when were | when did i have | when did i get | when did i catch | when did i last have | when did i last | when did i last get | how long ago was | how long ago did i have | what time was | when's | time of | how long ago | when was it i had | what time did i have | what time did i catch | how long ago did i last | what time did i get) [the | my | a | i] (last one | last fish | fish | one | catch | catch one | have one | have a fish | catch a fish | last catch | had one | get one | last)",
+    "(what was | what's | what is | how big was | how heavy was | what weight was | what did i catch) [the | my] (last fish | last one | last catch | last)",
+    "what did (that one | the last one | the last fish | my last fish | my last one) weigh",
   ],
-  ["how long since the last one", "when was the last fish"],
+  [
+    "how long since the last one",
+    "when was the last fish",
+    "what was my last fish",
+    "what did the last one weigh",
+  ],
 );
 
 const rate = ask(

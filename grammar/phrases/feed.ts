@@ -66,7 +66,7 @@ const WHAT = `<weight> [of] <bait> | <weight> [of] [${FEED_WORD}] | <bait> <weig
 
 /** Verbs that mean feeding only with something to feed. */
 const VAGUE = rows(
-  "put | putting | put in | putting in | giving it | gave it | give it | giving them | going in with | went in with | dropped in | dropping in | chucked | chucked in | dumped | dumped in | lobbed | lobbed in | tipped in | tipping in | topped up | topping up | introduced",
+  "put | putting | put in | putting in | giving it | gave it | give it | giving them | going in with | went in with | dropped in | dropping in | chucked | chucked in | dumped | dumped in | lobbed | lobbed in | tipped in | tipping in | introduced",
 );
 
 export const feeding: Phrase = {
@@ -123,7 +123,7 @@ export const fedMeasure: Phrase = {
   patterns: [
     `[fed | feeding | put | put in | in goes | topped up with | topping up with | another | and | i've fed | putting | one | just | tipped | dumped | dropped | tipping | shipped out | emptied | tapped out] [a | another | a big | a small | a full | half a | one | one more] [<number> | <count> | a few | a couple] [more | big | small | full] (${VESSEL}) [of] [<weight> | <bait> | feed] [${GOING}] [<weight>]`,
     `[fed | feeding | put | put in | fired in | another | and | firing | fired | putting] [a | another | one | one more] [<number> | <count> | a few | a couple] [more | big | small | full] (${PULL}) [of] [<bait> | feed] [${GOING}]`,
-    `[fed | feeding | put | put in | threw in | another | and | putting | balled in] [a | another | one | one more] [<number> | <count> | a few | a couple] [more | big | small | full | good] (${HANDFUL}) [of] [<bait> | feed] [${GOING}]`,
+    `[fed | feeding | put | put in | threw in | another | and | putting | balled in] [a | another | one | one more] [<number> | <count> | a few | a couple] [more | big | small | full | good | little] (${HANDFUL}) [of] [<bait> | feed] [${GOING}]`,
     `[some | a | a few | few | bit of | a bit of | more | a bit more | a little | a little bit of | little bit of | another] (${WHAT}) (${GOING})`,
     `[using | with] the (catapult | catty | pot | toss pot | cup) (with | for | to feed | feeding) [${SOME}] <bait>`,
   ],

@@ -6,7 +6,8 @@ import { given, type Phrase, type Said, sure } from "./phrase.ts";
 const NUDGE =
   "give us a reminder | give us a prompt | give me a shout out | can you nudge me | can you remind me | give us a nudge | give us a shout | nudge us | nudge me | remind me | prompt me | give me a nudge | a nudge | nudge | set a nudge | set a reminder | reminder | tell me | give me a reminder | give me a shout | shout | shout me | ping me | warn me | set a timer | a reminder | buzz me | beep me | beep | alert me | set me a reminder | remind us | let me know | give me a prompt | put a nudge on | set a nudge for | set reminder | nudges | reminders | poke me | set nudge";
 
-const what = (said: Said): string | undefined => said.first("text");
+const what = (said: Said): string | undefined =>
+  said.first("text") ?? (said.says("feed", "feeding") ? "feed" : undefined);
 
 const remind = (everyMs: number, about?: string): Statement => ({
   kind: "remind",
@@ -24,6 +25,7 @@ export const nudge: Phrase = {
     `(${NUDGE}) [for] every <number> [to <text> | about <text>]`,
     `every <duration> (${NUDGE}) [to <text> | about <text>]`,
     `(${NUDGE}) once <duration>`,
+    "[set] [a | the | my] (feed | feeding) (reminder | nudge | prompt | alarm | timer) [for] every <duration>",
   ],
   examples: {
     "nudge me every three minutes": [{ kind: "remind", everyMs: 3 * MINUTE_MS }],
@@ -35,6 +37,9 @@ export const nudge: Phrase = {
     ],
     "nudge me every ten": [{ kind: "remind", everyMs: 10 * MINUTE_MS }],
     "nudge me once a minute": [{ kind: "remind", everyMs: MINUTE_MS }],
+    "feed reminder every three minutes": [
+      { kind: "remind", everyMs: 3 * MINUTE_MS, about: "feed" },
+    ],
   },
   states: (said) =>
     sure(remind(said.first("duration") ?? (said.first("number") ?? 0) * MINUTE_MS, what(said))),

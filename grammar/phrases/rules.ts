@@ -12,7 +12,7 @@ export const RULES: Readonly<Record<string, string>> = {
   few: "<number> | <count>",
   more: "more | other | of the | of them",
   quality:
-    "small | little | dinky | tiny | big | large | nice | good | decent | lovely | better | proper | cracking | lump of a | average | tidy | smaller | bigger | fat | long | bonus | stamp of | big old | chunky | stockie | foul hooked | fowl hooked",
+    "small | little | silver | dinky | tiny | big | large | nice | good | decent | lovely | better | proper | cracking | lump of a | average | tidy | smaller | bigger | fat | long | bonus | stamp of | big old | chunky | stockie | foul hooked | fowl hooked",
   about:
     "about | around | roughly | nearly | almost | approximately | approx | just under | just over | just shy of | a bit over | a bit under | over | under | maybe | probably | perhaps | say | getting on for | pushing | nudging | just under the | just over the | the best part of | best part of | close to | near enough | somewhere around | call it | easily | well over | a good | a shade over | a shade under | not far off | bout | at about | at around | at just under | at just over",
   roughly:

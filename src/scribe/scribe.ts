@@ -1,12 +1,12 @@
 import { Language } from "../../grammar/language.ts";
 import { createReader, type Reader, type ReaderOptions } from "../../grammar/read.ts";
 import { say } from "../../grammar/say.ts";
-import type { Question } from "../../grammar/statement.ts";
 import type { PastSession } from "../analysis/seasons/past.ts";
 import type { Heard } from "../log/event.ts";
 import type { Answer } from "../speech/talkback.ts";
 import { replyWords } from "../words/replies.ts";
 import { reviewWords } from "../words/review.ts";
+import { hasOwnAnswer, type OwnQuestion } from "./answers/asking.ts";
 import { judge } from "./judge.ts";
 import type { LastHeard, PossibleReading } from "./news.ts";
 import type { Notebook } from "./notebook.ts";
@@ -59,7 +59,7 @@ export class Scribe {
   readonly #watch = new Watch();
   readonly #reckoning: Reckoning;
   /** The last question, for when it is asked how sure the answer is. */
-  #asked: Question | undefined;
+  #asked: OwnQuestion | undefined;
   #reader: { reader: Reader; key: string } | undefined;
   /** One utterance at a time: each is read against what the one before has left. */
   #queue: Promise<unknown> = Promise.resolve();
@@ -186,7 +186,7 @@ export class Scribe {
     const reply = replyTo({ ...said, missed, kept, trouble: trouble(), before, asking });
     if (reply) tell(reply);
     const asked = said.statements.findLast((one) => one.kind === "ask")?.what;
-    if (asked !== undefined && asked !== "sure") this.#asked = asked;
+    if (asked !== undefined && hasOwnAnswer(asked)) this.#asked = asked;
     this.look();
     return {
       text: said.heard.text,

@@ -33,8 +33,18 @@ export const answerWords = {
     net: "at the net",
   },
 
+  noBites: "No bites or knocks are in the log yet.",
+  bites: (signs: string) => `In the log: ${signs}.`,
+  signs: {
+    bite: (times: number) => `${times} ${times === 1 ? "bite" : "bites"}`,
+    missed: (times: number) => `${times} missed`,
+    knock: (times: number) => `${times} ${times === 1 ? "knock" : "knocks"}`,
+    liner: (times: number) => `${times} ${times === 1 ? "liner" : "liners"}`,
+  },
+
   noneSized: "No fish has a weight or a length yet.",
   aFish: "a fish",
+  fish: "fish",
   othersNotWeighed: (without: number) => ` ${without} without a weight.`,
 
   notFed: "No feed is in the log yet.",
@@ -44,7 +54,7 @@ export const answerWords = {
   weightAndTimesOf: (weight: string, times: string) => `${weight} and ${times} more of`,
 
   noFishAfter: (time: string) => `No fish yet, after ${time}.`,
-  sinceLast: (time: string) => `${time} since the last fish.`,
+  sinceLast: (time: string, fish: string) => `${time} since the last fish: ${fish}.`,
 
   net: (number: number, weight: string, fish: string) => `Net ${number}: ${weight} from ${fish}.`,
   netRoom: (number: number, weight: string, where: string) => `Net ${number}: ${weight}, ${where}.`,

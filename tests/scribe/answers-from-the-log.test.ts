@@ -25,6 +25,31 @@ test("the biggest fish, and how many were never weighed", async () => {
   expect(bank.answer?.full).toBe("Carp, 6 pounds 4 ounces, 60 centimetres. 1 without a weight.");
 });
 
+test("bites by their sort", async () => {
+  const none = await bankAfter("F1 two pounds");
+  expect(await none.ask("how many bites have I had")).toBe(
+    "No bites or knocks are in the log yet.",
+  );
+  const bank = await bankAfter("bite", "missed one", "bite", "liner");
+  expect(await bank.ask("how many bites have I had")).toBe(
+    "In the log: 2 bites, 1 missed and 1 liner.",
+  );
+});
+
+test("the answer before once more, as things stand now", async () => {
+  const bank = await bankAfter("F1 two pounds");
+  expect(await bank.ask("repeat that")).toBe("2 pounds from 1 fish.");
+  await bank.ask("how many have I lost");
+  await bank.ask("how sure is that");
+  await bank.say("lost one");
+  expect(await bank.ask("repeat that")).toBe("1 fish lost.");
+});
+
+test("the last fish is named with its time", async () => {
+  const bank = await bankAfter("three small roach");
+  expect(await bank.ask("what was my last fish")).toBe("1 minute since the last fish: 3 roach.");
+});
+
 test("what was fed, and when last", async () => {
   const none = await bankAfter("F1 two pounds");
   expect(await none.ask("when did I last feed")).toBe("No feed is in the log yet.");

@@ -47,10 +47,12 @@ describe("how long since the last one", () => {
   test("counts from the fish, not from what came after it", async () => {
     const bank = await bankAfter("F1 two pounds", "feeding");
     bank.now += 2 * MINUTE_MS;
-    expect(await bank.ask("how long since the last one")).toBe("4 minutes since the last fish.");
+    expect(await bank.ask("how long since the last one")).toBe(
+      "4 minutes since the last fish: F1, 2 pounds.",
+    );
     bank.now += 61 * MINUTE_MS;
     expect(await bank.ask("how long since the last one")).toBe(
-      "1 hour 5 minutes since the last fish.",
+      "1 hour 5 minutes since the last fish: F1, 2 pounds.",
     );
   });
 
@@ -113,7 +115,9 @@ describe("what's my rate", () => {
     await bank.say(...fish(2));
     bank.now = NINE + (61 + 90) * MINUTE_MS;
     // Ninety minutes fished: twelve fish are eight an hour.
-    expect(await bank.ask("what's my rate")).toBe("4 fish an hour in the last half hour, 8 over the session.");
+    expect(await bank.ask("what's my rate")).toBe(
+      "4 fish an hour in the last half hour, 8 over the session.",
+    );
   });
 
   test("says so when the fish have come on", async () => {

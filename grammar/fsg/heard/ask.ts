@@ -9,6 +9,8 @@ export const HEARD_ASK: Readonly<Record<string, string>> = {
     "/4/ how many [/2/ fish] (have i (/2/ got | had | caught) | am i on) [so far] | how many (is | fish is) that | how many's that | [what's the | what's my] fish count | how many fish [so far] | number of fish | how many (<species-many>) have i had",
   "ask-lost":
     "/2/ how many have i lost [so far] | how many fish have i lost | how many lost | have i lost many",
+  "ask-bites": "how many bites have i (had | missed) | how many have i missed | how many missed",
+  "ask-again": "repeat that | repeat the answer",
   "ask-biggest":
     "/2/ [/2/ what's my | what's the | what was my] biggest [/2/ fish] [so far] | what's my best fish",
   "ask-fed":

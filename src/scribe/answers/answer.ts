@@ -1,9 +1,9 @@
 /** The spoken questions, one answer each. */
 import type { Question } from "../../../grammar/statement.ts";
 import { answerWords as say } from "../../words/answers.ts";
-import { type Asking, same, type Words } from "./asking.ts";
+import { type Asking, hasOwnAnswer, type OwnQuestion, same, type Words } from "./asking.ts";
 import { best } from "./best.ts";
-import { biggest, fed, lost } from "./log.ts";
+import { biggest, bites, fed, lost } from "./log.ts";
 import { pace } from "./pace.ts";
 import { rate } from "./rate.ts";
 import { countOf, lastFish, net, setUp, timeLeft, total } from "./standing.ts";
@@ -11,10 +11,11 @@ import { start } from "./start.ts";
 import { biteDepth, biteTime, mood } from "./water.ts";
 import { count } from "./words.ts";
 
-const ANSWERS: Readonly<Record<Exclude<Question, "sure">, (asking: Asking) => Words>> = {
+const ANSWERS: Readonly<Record<OwnQuestion, (asking: Asking) => Words>> = {
   total,
   count: countOf,
   lost,
+  bites,
   biggest,
   fed,
   "last-fish": lastFish,
@@ -38,7 +39,6 @@ const ANSWERS: Readonly<Record<Exclude<Question, "sure">, (asking: Asking) => Wo
 /** How sure the answer before was; of the weight, where nothing was asked before. */
 function sure(asking: Asking): Words {
   const { before = "total", session } = asking;
-  if (before === "sure") return sure({ ...asking, before: "total" });
   const told = ANSWERS[before](asking).sure;
   if (told !== undefined) return same(told);
   const open = session.entries.filter(({ verdict }) => verdict === "check").length;
@@ -46,5 +46,7 @@ function sure(asking: Asking): Words {
   return same(`${say.counted}${check}`);
 }
 
-export const answer = (what: Question, asking: Asking): Words =>
-  what === "sure" ? sure(asking) : ANSWERS[what](asking);
+export function answer(what: Question, asking: Asking): Words {
+  if (what === "sure") return sure(asking);
+  return ANSWERS[hasOwnAnswer(what) ? what : (asking.before ?? "total")](asking);
+}

@@ -6,6 +6,12 @@ import type { Session } from "../../log/session.ts";
 import { answerWords } from "../../words/answers.ts";
 import type { Units } from "./words.ts";
 
+/** A question with an answer of its own, and not about another's. */
+export type OwnQuestion = Exclude<Question, "sure" | "again">;
+
+export const hasOwnAnswer = (what: Question): what is OwnQuestion =>
+  what !== "sure" && what !== "again";
+
 /** What a question is answered from. */
 export interface Asking {
   session: Session;
@@ -18,8 +24,8 @@ export interface Asking {
   /** Milliseconds since the epoch. */
   now: number;
   units: Units;
-  /** The question asked before this one. */
-  before?: Question;
+  /** The last one asked before it. */
+  before?: OwnQuestion;
 }
 
 /** An answer for an angler who wants it short, and for one who wants all of it. */

@@ -29,7 +29,9 @@ export function best(factor: Factor, { session, now, units }: Asking): Words {
   const [leader] = ranked;
   if (!leader) return same(say.noneNamed(factor));
   const lines = ranked
-    .filter(({ fish, hours }, place) => place === 0 || fish > 0 || hours * MS_PER_HOUR >= A_WHILE_MS)
+    .filter(
+      ({ fish, hours }, place) => place === 0 || fish > 0 || hours * MS_PER_HOUR >= A_WHILE_MS,
+    )
     .slice(0, MOST_NAMED)
     .map((one) => evidence(factor, one, units));
   const name = (one: Contender) => levelName(factor, one.level, units);

@@ -1,5 +1,4 @@
 /** What stands in the log beside the catch as a whole: what was lost, the biggest fish, the feed. */
-import { sayName } from "../../../grammar/saying/fish.ts";
 import type { BaitUse } from "../../analysis/rules/bait.ts";
 import { summarise } from "../../share/summary.ts";
 import { answerWords as say } from "../../words/answers.ts";
@@ -7,9 +6,9 @@ import { type Asking, same, type Words } from "./asking.ts";
 import {
   count,
   fishWords,
-  lengthWords,
   list,
   sentence,
+  sizedFishWords,
   timeWords,
   type Units,
   weightWords,
@@ -23,24 +22,25 @@ export function lost({ session, now }: Asking): Words {
   return { short: say.lost(fishWords(all)), full: say.lostHow(fishWords(all), list(causes)) };
 }
 
+export function bites({ session, now }: Asking): Words {
+  const { signs } = summarise(session, now);
+  if (signs.length === 0) return same(say.noBites);
+  return same(say.bites(list(signs.map(({ value, count: times }) => say.signs[value](times)))));
+}
+
 /** The heaviest that was given a weight, else the longest that was measured. */
 export function biggest({ session, now, units }: Asking): Words {
   if (session.count === 0) return same(say.noFish);
   const { best, unweighed } = summarise(session, now);
   if (!best) return same(say.noneSized);
-  const parts = [
-    best.species === undefined ? say.aFish : sayName(best.species),
-    best.weightG === undefined ? "" : weightWords(best.weightG, units),
-    best.lengthMm === undefined ? "" : lengthWords(best.lengthMm, units),
-  ].filter(Boolean);
-  const short = `${sentence(parts.join(", "))}.`;
+  const short = `${sentence(sizedFishWords(best, units))}.`;
   return { short, full: unweighed === 0 ? short : `${short}${say.othersNotWeighed(unweighed)}` };
 }
 
 export function fed({ session, sums, now, units }: Asking): Words {
   const { baits, fedAt } = sums;
   if (fedAt === undefined) return same(say.notFed);
-  const short = say.lastFed(timeWords(Math.max(0, (session.endedAt ?? now) - fedAt)));
+  const short = say.lastFed(sentence(timeWords(Math.max(0, (session.endedAt ?? now) - fedAt))));
   const used = [...baits].map(([bait, use]) => `${useWords(use, units)} ${bait}`);
   return { short, full: used.length === 0 ? short : `${short}${say.fed(list(used))}` };
 }

@@ -1,9 +1,11 @@
 /** How it stands: weight, fish, nets, time and tackle, as they follow from the log alone. */
 import { changeParts } from "../../../grammar/saying/change.ts";
 import { sayName } from "../../../grammar/saying/fish.ts";
+import type { StatementOf } from "../../../grammar/statement.ts";
 import type { Bias } from "../../analysis/weights/bias.ts";
 import { netRisks } from "../../analysis/weights/nets.ts";
 import { massEstimate, massOf } from "../../analysis/weights/total.ts";
+import type { Entry } from "../../log/session.ts";
 import { bySpecies } from "../../share/summary.ts";
 import { answerWords as say } from "../../words/answers.ts";
 import { NET_RISKS } from "../warnings.ts";
@@ -17,6 +19,7 @@ import {
   oddsWords,
   roughWeightWords,
   sentence,
+  sizedFishWords,
   timeWords,
   weightWords,
 } from "./words.ts";
@@ -67,12 +70,18 @@ export function countOf({ session }: Asking): Words {
   return { short: say.count(fish), full: say.countByKind(fish, list(kinds)) };
 }
 
-export function lastFish({ session, now }: Asking): Words {
+const isFish = (entry: Entry): entry is Entry & { statement: StatementOf<"fish"> } =>
+  entry.statement.kind === "fish";
+
+export function lastFish({ session, now, units }: Asking): Words {
   const { lastFishAt, startedAt, endedAt } = session;
   if (startedAt === undefined) return NOT_STARTED;
   const until = endedAt ?? now;
   const since = timeWords(Math.max(0, until - (lastFishAt ?? startedAt)));
-  return same(lastFishAt === undefined ? say.noFishAfter(since) : say.sinceLast(since));
+  const last = session.entries.findLast(isFish)?.statement;
+  return same(
+    last ? say.sinceLast(sentence(since), sizedFishWords(last, units)) : say.noFishAfter(since),
+  );
 }
 
 export function net(asking: Asking): Words {

@@ -1,6 +1,8 @@
 /** Quantities for the ear: rounded, in the angler's units, short enough for the wind. */
 import { GRAMS_PER_OUNCE, GRAMS_PER_POUND } from "../../../grammar/quantity/units.ts";
+import { sayName } from "../../../grammar/saying/fish.ts";
 import { sayLength, sayNumber, sayWeight } from "../../../grammar/saying/quantities.ts";
+import type { StatementOf } from "../../../grammar/statement.ts";
 import type { Interval } from "../../analysis/estimate.ts";
 import { MS_PER_HOUR, MS_PER_MINUTE } from "../../analysis/units.ts";
 import { answerWords as say } from "../../words/answers.ts";
@@ -77,6 +79,19 @@ export const count = (number: number, one: string, many = `${one}s`): string =>
 
 /** Fish do not change with their number. */
 export const fishWords = (number: number): string => `${sayNumber(number)} fish`;
+
+/** "carp, 4 pounds, 40 centimetres"; "3 roach"; a fish of no kind and no size is just a fish. */
+export function sizedFishWords(fish: StatementOf<"fish">, units: Units): string {
+  const { species, count: many = 1, weightG, lengthMm } = fish;
+  const name = species && sayName(species);
+  return [
+    many > 1 ? `${sayNumber(many)} ${name ?? say.fish}` : (name ?? say.aFish),
+    weightG === undefined ? "" : weightWords(weightG, units),
+    lengthMm === undefined ? "" : lengthWords(lengthMm, units),
+  ]
+    .filter(Boolean)
+    .join(", ");
+}
 
 /** One decimal below ten, none above: more would be heard as more than is known. */
 export const rateWords = (perHour: number): string =>

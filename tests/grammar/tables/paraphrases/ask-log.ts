@@ -29,6 +29,33 @@ export const askLog: Paraphrases = [
     ],
   },
   {
+    means: [{ kind: "ask", what: "bites" }],
+    said: [
+      "how many bites have I had",
+      "how many bites have I missed",
+      "how many have I missed",
+      "how many missed",
+      "bites so far",
+      "how many bites so far",
+      "how many bites",
+      "number of bites",
+    ],
+  },
+  {
+    means: [{ kind: "ask", what: "again" }],
+    said: ["repeat that", "repeat the answer", "tell me that again", "repeat that please"],
+  },
+  {
+    means: [{ kind: "ask", what: "last-fish" }],
+    said: [
+      "what was my last fish",
+      "what was the last fish",
+      "what was the last one",
+      "how big was the last one",
+      "what did the last one weigh",
+    ],
+  },
+  {
     means: [{ kind: "ask", what: "biggest" }],
     said: [
       "what's my biggest fish",
