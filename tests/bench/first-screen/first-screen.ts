@@ -2,11 +2,12 @@
 import { join } from "node:path";
 import type { Browser } from "playwright-core";
 import { serveByBrotli } from "../../browser/brotli-server.ts";
+import { buildPage } from "../build-page.ts";
 import { newPhone, withBuiltApp } from "../built-app.ts";
-import { type Figures, type Measured, rounded, type Table } from "../part.ts";
+import { type Measured, rounded, type Table } from "../part.ts";
 import { longestOf, longOf, workOf } from "../tasks.ts";
 import { median } from "../times.ts";
-import { buildBarePage } from "./bare-page.ts";
+import { figuresOf } from "./figures.ts";
 import { type Start, startOf } from "./start.ts";
 
 export const title = "First screen";
@@ -79,15 +80,10 @@ const table = (rows: Table["rows"]): Table => ({
 export function measure(): Promise<Measured> {
   return withBuiltApp(async ({ folder, browser, server }) => {
     const bareFolder = join(folder, "bare");
-    await buildBarePage(bareFolder);
+    await buildPage(new URL("./bare/", import.meta.url), bareFolder);
     const bare = await starts(browser, `${server.url}bare/`);
     const own = await starts(browser, server.url);
     const second = await secondStart(browser, folder);
-    const figures: Figures = {
-      "script until Live can be used, bytes": median(own.map(({ scriptBytes }) => scriptBytes)),
-      "all until Live can be used, bytes": median(own.map(({ bytes }) => bytes)),
-      "requests until Live can be used": median(own.map(({ requests }) => requests)),
-    };
     return {
       tables: [
         table([
@@ -96,7 +92,7 @@ export function measure(): Promise<Measured> {
           row("Live, second start, no server", [second]),
         ]),
       ],
-      figures,
+      figures: figuresOf(own),
     };
   });
 }

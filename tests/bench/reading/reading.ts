@@ -1,82 +1,19 @@
 /** Reading a phrase: how well, how fast, and beside general-purpose readers of quantities. */
-import { seededRandom } from "../../../grammar/jsgf/sample.ts";
 import { createReader, type Reader } from "../../../grammar/read.ts";
-import {
-  type Figures,
-  type Measured,
-  type Options,
-  ofHundred,
-  rounded,
-  type Table,
-} from "../part.ts";
-import { interleaved, median, spread, type Timed, timeOf } from "../times.ts";
-import { made, type Outcome, outcomeOf, type Said, sampledPhrases, tables } from "./lines.ts";
+import { type Figures, type Measured, type Options, rounded, type Table } from "../part.ts";
+import { spread, type Timed, timeOf } from "../times.ts";
+import { held, underNoise } from "./accuracy.ts";
+import { besidePeers, workShare } from "./beside-peers.ts";
+import { inChromium } from "./in-chromium.ts";
+import { made, type Said, sampledPhrases, tables } from "./lines.ts";
 import { AS_STATED, type Noise, QUIET } from "./noise.ts";
-import { isRight, makePeers, PEERS } from "./peers.ts";
-import { FORMS } from "./quantities.ts";
 
 export const title = "Reading a phrase";
 
 const SAMPLED = 2000;
-/** Of each form of a quantity, so many are drawn. */
-const OF_A_FORM = 20;
-const ROUNDS = 5;
-
-/** Each kind of noise alone, then all of them as stated, then all twice as often. */
-const NOISES: Readonly<Record<string, Noise>> = {
-  "as drawn": QUIET,
-  "numbers in digits": { ...QUIET, digits: 1 },
-  "other spellings of units": { ...QUIET, units: 1 },
-  "1 in 10 words as one that sounds alike": { ...QUIET, homophones: 0.1 },
-  "1 in 50 words doubled": { ...QUIET, doubled: 0.02 },
-  "1 in 50 words dropped": { ...QUIET, dropped: 0.02 },
-  "all as stated": AS_STATED,
-  "all twice as often": {
-    ...{ digits: 0.6, units: 0.6, homophones: 0.1, doubled: 0.02, dropped: 0.02 },
-  },
-};
-
-const percents = ({ lines, right, wrong, doubted, ignored }: Outcome) =>
-  [right, wrong, doubted, ignored].map((count) => ofHundred(count, lines));
-
-const OUTCOMES = ["right", "logged wrong", "wrong, for a look", "passed over"];
-
-function held(reader: Reader): { table: Table; figures: Figures } {
-  const outcomes = Object.entries(tables(reader)).map(
-    ([name, said]) => [name, outcomeOf(reader, said)] as const,
-  );
-  return {
-    table: {
-      caption:
-        "Lines of the tables in tests/grammar/tables, of 100 (of talk, passed over is right):",
-      head: ["table", "lines", ...OUTCOMES],
-      rows: outcomes.map(([name, outcome]) => [name, outcome.lines, ...percents(outcome)]),
-    },
-    figures: Object.fromEntries(
-      outcomes.map(([name, { right, lines }]) => [`${name}: right, of 100`, (100 * right) / lines]),
-    ),
-  };
-}
-
-/** How lines drawn from the grammar are read after a recogniser's noise. */
-export function underNoise(reader: Reader, phrases: readonly Said[], seed: number) {
-  const outcomes = Object.entries(NOISES).map(
-    ([name, noise]) => [name, outcomeOf(reader, made(phrases, noise, seed))] as const,
-  );
-  return {
-    table: {
-      caption: `${phrases.length} phrases drawn from the grammar, of 100:`,
-      head: ["noise", ...OUTCOMES],
-      rows: outcomes.map(([name, outcome]) => [name, ...percents(outcome)]),
-    },
-    figures: Object.fromEntries(
-      outcomes.flatMap(([name, { right, wrong, lines }]) => [
-        [`${name}: right, of 100`, (100 * right) / lines],
-        [`${name}: logged wrong, of 100`, (100 * wrong) / lines],
-      ]),
-    ),
-  };
-}
+/** What the budgets hold is drawn by itself, alike whatever seed the bench is given. */
+const HELD = 500;
+const HELD_SEED = 1;
 
 const milliseconds = ({ median: half, p95, p99 }: Timed) =>
   [half, p95, p99].map((ms) => rounded(ms, 3));
@@ -98,58 +35,36 @@ function times(reader: Reader, phrases: readonly Said[], firstMs: number, seed: 
   };
 }
 
-/** Accuracy and time of each peer on each form of a quantity. */
-export function besidePeers(seed: number, ofAForm = OF_A_FORM, rounds = ROUNDS) {
-  const peers = makePeers();
-  const random = seededRandom(seed);
-  const rows = FORMS.map((form) => {
-    const drawn = Array.from({ length: ofAForm }, () => form.draw(random));
-    const right = PEERS.map(
-      (name) => drawn.filter(({ text, value }) => isRight(peers[name](text, form), value)).length,
-    );
-    const runs = Object.fromEntries(
-      PEERS.map((name) => [name, (text: string) => peers[name](text, form)]),
-    ) as Record<(typeof PEERS)[number], (text: string) => unknown>;
-    const taken = interleaved(
-      runs,
-      drawn.map(({ text }) => text),
-      rounds,
-    );
-    return { form, right, ms: PEERS.map((name) => median(taken[name])) };
-  });
-  const [ours, first] = [0, 1].map((place) =>
-    median(rows.map(({ ms }) => ms[place] ?? Number.NaN)),
-  );
-  const worse = rows.filter(({ right: [own = 0, ...others] }) =>
-    others.some((other) => other > own),
-  );
-  const table: Table = {
-    caption: `Quantities by form, ${ofAForm} of each: right of 100, and median milliseconds. pegscribe reads a whole phrase ("carp …", "depth …"), the others the quantity alone; those find parts, which are added up for them, and compromise is told the units.`,
-    head: ["form", ...PEERS, ...PEERS.map((name) => `${name}, ms`)],
-    rows: rows.map(({ form, right, ms }) => [
-      form.name,
-      ...right.map((count) => ofHundred(count, ofAForm)),
-      ...ms.map((one) => rounded(one, 3)),
-    ]),
+/** Alike on any machine, but for the last, which is a share of processor times. */
+export async function figures(): Promise<Figures> {
+  const reader = createReader();
+  const phrases = sampledPhrases(reader, HELD, HELD_SEED);
+  return {
+    ...held(reader).figures,
+    ...underNoise(reader, phrases, HELD_SEED).figures,
+    ...besidePeers(HELD_SEED, 1).figures,
+    "work for a whole phrase, of recognizers-text's for the quantity": await workShare(HELD_SEED),
   };
-  const figures: Figures = {
-    "quantities by form: right, of 100":
-      (100 * rows.reduce((sum, { right }) => sum + (right[0] ?? 0), 0)) / (ofAForm * FORMS.length),
-    "forms that another reader reads better": worse.length,
-    "time of a whole phrase, of recognizers-text's for the quantity": (ours ?? 0) / (first ?? 1),
-  };
-  return { table, figures };
 }
 
-export function measure({ seed }: Options): Measured {
+export async function measure({ seed }: Options): Promise<Measured> {
   const firstMs = timeOf(() => createReader().read(["carp two pounds eight"]));
   const reader = createReader();
   const phrases = sampledPhrases(reader, SAMPLED, seed);
-  const onTables = held(reader);
-  const noise = underNoise(reader, phrases, seed);
-  const peers = besidePeers(seed);
+  const lines = (noise: Noise) => made(phrases, noise, seed).map(({ line }) => line);
+  const slowly = await inChromium({
+    "as drawn": lines(QUIET),
+    "all noise as stated": lines(AS_STATED),
+    talk: (tables(reader).talk ?? []).map(({ line }) => line),
+  });
   return {
-    tables: [times(reader, phrases, firstMs, seed), onTables.table, noise.table, peers.table],
-    figures: { ...onTables.figures, ...noise.figures, ...peers.figures },
+    tables: [
+      times(reader, phrases, firstMs, seed),
+      slowly,
+      held(reader).table,
+      underNoise(reader, phrases, seed).table,
+      besidePeers(seed).table,
+    ],
+    figures: await figures(),
   };
 }

@@ -1,10 +1,10 @@
 import { fileURLToPath } from "node:url";
 import { build } from "vite";
 
-/** Builds the bare page into a folder, with the same tools as the app. */
-export async function buildBarePage(folder: string): Promise<void> {
+/** Builds a page of the bench into a folder, with the tools that build the app. @param source its folder */
+export async function buildPage(source: URL, folder: string): Promise<void> {
   await build({
-    root: fileURLToPath(new URL("./bare", import.meta.url)),
+    root: fileURLToPath(source),
     configFile: false,
     logLevel: "error",
     base: "./",

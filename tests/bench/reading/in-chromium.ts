@@ -1,0 +1,51 @@
+/** The reader's times in Chromium, on a slow processor. */
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { serveByBrotli } from "../../browser/brotli-server.ts";
+import { launchChromium } from "../../browser/chromium.ts";
+import { buildPage } from "../build-page.ts";
+import { slowDown } from "../built-app.ts";
+import { rounded, type Table } from "../part.ts";
+import { spread } from "../times.ts";
+
+const SLOWNESS = 4;
+/** A line is read so often, and its quickest reading counts: the others were kept waiting. */
+const ROUNDS = 3;
+
+export async function inChromium(lines: Readonly<Record<string, readonly string[]>>) {
+  const folder = mkdtempSync(join(tmpdir(), "pegscribe-"));
+  try {
+    await buildPage(new URL("./page/", import.meta.url), folder);
+    const server = await serveByBrotli(folder);
+    const browser = await launchChromium();
+    try {
+      const page = await browser.newPage();
+      await page.goto(server.url);
+      await page.waitForFunction(() => "readerPage" in window);
+      await slowDown(page, SLOWNESS);
+      const first = await page.evaluate(() => window.readerPage.first("carp two pounds eight"));
+      const rows: (string | number)[][] = [];
+      for (const [name, some] of Object.entries(lines)) {
+        const times = await page.evaluate(([all, rounds]) => window.readerPage.each(all, rounds), [
+          some,
+          ROUNDS,
+        ] as const);
+        const { median, p95, p99 } = spread(times);
+        rows.push([name, some.length, ...[median, p95, p99].map((ms) => rounded(ms, 1))]);
+      }
+      return tableOf(first, rows);
+    } finally {
+      await browser.close();
+      server.close();
+    }
+  } finally {
+    rmSync(folder, { recursive: true });
+  }
+}
+
+const tableOf = (first: { ready: number; phrase: number }, rows: Table["rows"]): Table => ({
+  caption: `Milliseconds a line in Chromium with the processor ${SLOWNESS} times slower, the quickest of ${ROUNDS} readings of each. The language made ready at once: ${rounded(first.ready, 0)} ms (the app does it in small pieces beforehand); the first phrase then: ${rounded(first.phrase, 0)} ms.`,
+  head: ["lines", "count", "median", "p95", "p99"],
+  rows,
+});
