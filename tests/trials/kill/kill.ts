@@ -8,29 +8,11 @@ import { join } from "node:path";
 import type { Page } from "playwright-core";
 import { tallyWords } from "../../../src/words/tally.ts";
 import { randomOf } from "../../simulation/random.ts";
-import type { Line, TrialOptions } from "../trial.ts";
 import { Account } from "./account.ts";
 import { live, liveInPeace, type Setting } from "./life.ts";
 import { phrases } from "./phrases.ts";
 import { drawLife } from "./plan.ts";
 import { Reports } from "./reports.ts";
-
-/** In one long stream. */
-const ENTRIES = 2000;
-
-export async function run({ url, seed, kills }: TrialOptions): Promise<Line[]> {
-  const report = await killAtRandom({ url, seed, kills, entries: ENTRIES });
-  const { said, confirmed, unconfirmedFound, faults } = report;
-  return [
-    {
-      promise: "confirmed means stored",
-      tried: "browser killed in a stream of entries",
-      cases: report.kills,
-      faults,
-      figures: `${said} said, ${confirmed} confirmed, ${unconfirmedFound} more stored unconfirmed`,
-    },
-  ];
-}
 
 export interface KillOptions {
   /** Where the built app is served, with a slash at the end. */

@@ -3,24 +3,9 @@ import { fileURLToPath } from "node:url";
 import type { Browser, Page } from "playwright-core";
 import { createServer, type ViteDevServer } from "vite";
 import { launchChromium } from "../../browser/chromium.ts";
-import type { Line, TrialOptions } from "../trial.ts";
 import type { Written } from "./tab-page.ts";
 
-const CASES = 400;
 const STEPS = 12;
-
-export async function run({ seed }: TrialOptions): Promise<Line[]> {
-  const { events, faults } = await tryTabs(CASES, seed);
-  return [
-    {
-      promise: "merging is safe",
-      tried: "two tabs writing at once, connections cut",
-      cases: CASES,
-      faults,
-      figures: `${events} events`,
-    },
-  ];
-}
 
 /** @param cases how many logs, each written by two tabs at once */
 export async function tryTabs(
