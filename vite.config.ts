@@ -82,7 +82,17 @@ export default defineConfig({
           // Generous for a loaded machine; no test measures time.
           testTimeout: 60_000,
           include: ["tests/**/*.test.ts"],
-          exclude: ["tests/{house,browser}/**", "tests/speech/{supported,unsupported}/**"],
+          exclude: ["tests/{house,browser,board}/**", "tests/speech/{supported,unsupported}/**"],
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: "board",
+          include: ["tests/board/**/*.test.ts"],
+          globalSetup: "tests/tools/board/ready.ts",
+          testTimeout: 60_000,
+          hookTimeout: 60_000,
         },
       },
       {
@@ -117,7 +127,7 @@ export default defineConfig({
         test: {
           name: "browser",
           include: ["tests/browser/**/*.test.ts"],
-          globalSetup: "tests/browser/build-app.ts",
+          globalSetup: ["tests/tools/board/ready.ts", "tests/browser/build-app.ts"],
           // One Chromium at a time.
           fileParallelism: false,
           testTimeout: 60_000,

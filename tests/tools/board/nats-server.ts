@@ -1,42 +1,15 @@
 /** Finds nats-server, installs it where that is allowed, and runs it. */
-import { type ChildProcess, execFileSync, spawn } from "node:child_process";
-import { accessSync, constants } from "node:fs";
-import { delimiter, join } from "node:path";
+import { type ChildProcess, spawn } from "node:child_process";
+import { programPath } from "../program.ts";
 
-/** Where Debian puts it; not every user's PATH has that. */
-const ALSO_IN = ["/usr/sbin", "/usr/local/bin"];
-
-/** `NATS_SERVER_PATH` names the one to use; else the first found; else, for root on Debian, its package. */
-export function natsServerPath(): string {
-  const found = process.env.NATS_SERVER_PATH ?? find("nats-server");
-  if (found) return found;
-  if (process.getuid?.() !== 0 || !find("apt-get")) {
-    throw new Error(
-      "Install nats-server (Debian: the package nats-server), or set NATS_SERVER_PATH.",
-    );
-  }
-  const env = { ...process.env, DEBIAN_FRONTEND: "noninteractive" };
-  for (const args of [["update"], ["install", "--yes", "--no-install-recommends", "nats-server"]]) {
-    execFileSync("apt-get", ["--quiet", ...args], { stdio: "pipe", env });
-  }
-  const installed = find("nats-server");
-  if (!installed) throw new Error("The package nats-server was installed but has no command.");
-  return installed;
-}
-
-function find(name: string): string | undefined {
-  const folders = [...(process.env.PATH ?? "").split(delimiter), ...ALSO_IN];
-  return folders.map((folder) => join(folder, name)).find(isExecutable);
-}
-
-function isExecutable(path: string): boolean {
-  try {
-    accessSync(path, constants.X_OK);
-    return true;
-  } catch {
-    return false;
-  }
-}
+/** Where the server is, installing it if there is none and that is allowed. */
+export const natsServerPath = (): string =>
+  programPath({
+    title: "nats-server",
+    names: ["nats-server"],
+    debianPackage: "nats-server",
+    variable: "NATS_SERVER_PATH",
+  });
 
 /**
  * A server that runs; resolves once it takes connections.
