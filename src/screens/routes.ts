@@ -4,7 +4,7 @@ import { appWords } from "../words/app.ts";
 
 interface Way {
   id: keyof typeof appWords.screens;
-  /** In the bar at the foot of every screen, in the list under "More", or only behind a link. */
+  /** In the bar at the foot of every screen, in the list under "More", or behind a link alone. */
   place: "bar" | "more" | "link";
 }
 
@@ -21,8 +21,8 @@ const WAYS = [
   { id: "drill", place: "more" },
   { id: "guide", place: "more" },
   { id: "board", place: "more" },
-  { id: "join", place: "more" },
   { id: "shared", place: "link" },
+  { id: "join", place: "link" },
 ] as const satisfies readonly Way[];
 
 /** A screen that can be opened. */

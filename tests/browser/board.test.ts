@@ -5,8 +5,10 @@ import { type Invitation, invitationHash } from "../../src/board/invitation.ts";
 import { LocalBoard } from "../board/local-board.ts";
 import { Watcher } from "../board/watcher.ts";
 import { type AppServer, startAppServer } from "./app-server.ts";
+import { findings } from "./axe-findings.ts";
 import { Bench } from "./bench.ts";
 import { launchChromium } from "./chromium.ts";
+import { cutWords, smallTargets } from "./layout-faults.ts";
 import { goTo } from "./phone-with.ts";
 
 let browser: Browser;
@@ -29,9 +31,9 @@ const within = { timeout: 20_000, interval: 50 };
 
 async function joinAs(bench: Bench, invitation: Invitation, name: string): Promise<void> {
   await goTo(bench.page, invitationHash(invitation).slice(1));
-  await bench.page.getByLabel("Your name on the board").fill(name);
+  await bench.page.getByLabel("Your name on the board").pressSequentially(name);
   await bench.page.getByRole("button", { name: "Join", exact: true }).click();
-  await bench.page.getByText("You are on the board").waitFor();
+  await bench.page.getByText(`As ${name}, on seat`).waitFor();
 }
 
 /** What a watching seat reads of one seat: the fish in grams, to the nearest. */
@@ -48,7 +50,7 @@ test("a phone joins by its link and sends; its page itself can't reach the board
   const watcher = new Watcher(await local.invite("watch-1"));
   const bench = await Bench.open(browser, { url: server.url });
   await bench.type("F1 one pound");
-  await joinAs(bench, await local.invite("peg-1"), "Ada");
+  await joinAs(bench, await local.invite("peg-1"), "Ada of the Lake");
   await goTo(bench.page, "live");
   await bench.type("carp two pounds");
   await expect.poll(() => fishOf(watcher, "peg-1"), within).toEqual([454, 907]);
@@ -111,6 +113,7 @@ test("leaving ends it, for other tabs too, and what comes after stays on the pho
   await bench.page.getByRole("button", { name: "Leave the board" }).click();
   await bench.page.getByLabel("Your invitation’s link").waitFor();
   await goTo(bench.page, "live");
+  await bench.page.bringToFront();
   await bench.type("carp two pounds");
   await other.page.getByLabel("Your invitation’s link").waitFor();
   await joinAs(bench, await local.invite("peg-3"), "Ben");
@@ -143,5 +146,36 @@ test("an invitation that is over, or not whole, is not offered to be joined", as
   await goTo(page, "live");
   await goTo(page, "join?address=ws://127.0.0.1&board=osier");
   await page.getByText("This is no invitation").waitFor();
+  await bench.close();
+});
+
+test("joining lies well on a phone, however large the letters, and axe finds nothing", async () => {
+  const bench = await Bench.open(browser, { url: server.url });
+  const { page } = bench;
+  const devtools = await bench.context.newCDPSession(page);
+  const faults = async (state: string) => {
+    const found: string[] = [];
+    for (const colorScheme of ["light", "dark"] as const) {
+      await page.emulateMedia({ colorScheme, reducedMotion: "reduce" });
+      found.push(...(await findings(bench)));
+    }
+    found.push(...(await page.evaluate(smallTargets)));
+    for (const standard of [32, 16]) {
+      await devtools.send("Page.setFontSizes", { fontSizes: { standard, fixed: standard - 3 } });
+      found.push(...(await page.evaluate(cutWords)));
+    }
+    return found.map((fault) => `${state}: ${fault}`);
+  };
+  await goTo(page, "join");
+  await page.getByLabel("Your invitation’s link").waitFor();
+  const found = await faults("nothing yet");
+  await goTo(page, invitationHash(await local.invite("peg-7")).slice(1));
+  await page.getByText("You are invited").waitFor();
+  found.push(...(await faults("invited")));
+  await page.getByLabel("Your name on the board").fill("Philippa Wetherington-Ashby");
+  await page.getByRole("button", { name: "Join", exact: true }).click();
+  await page.getByText("All that you logged is on the board.").waitFor();
+  found.push(...(await faults("joined")));
+  expect(found).toEqual([]);
   await bench.close();
 });

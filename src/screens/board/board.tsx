@@ -3,6 +3,7 @@ import "./board.css";
 import { useEffect } from "preact/hooks";
 import { formatClock } from "../../ui/format.ts";
 import { boardWords } from "../../words/board.ts";
+import { joinWords } from "../../words/join.ts";
 import type { BoardView, Reading } from "../app/board.ts";
 import type { App } from "../app.ts";
 import { OverAll } from "./pooled.tsx";
@@ -18,6 +19,11 @@ export function BoardScreen({ app }: { app: App }) {
   return (
     <>
       <h1>{boardWords.named(joined.invitation.board)}</h1>
+      <div>
+        <a class="button" href="#join">
+          {joinWords.manage}
+        </a>
+      </div>
       <Reads app={app} />
     </>
   );
