@@ -106,6 +106,11 @@ describe("exposure", () => {
     ]);
   });
 
+  test("a session that a wrong clock began in 1970 has no half million hours", () => {
+    const session = sessionOf([[1, fish]]);
+    expect(exposuresBy("hour", { ...session, startedAt: 0 }, at(150)).length).toBeLessThan(1100);
+  });
+
   test("hours are the session's own, counted from 1", () => {
     const session = sessionOf(
       [

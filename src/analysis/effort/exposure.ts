@@ -48,13 +48,16 @@ function levelOf(factor: Factor, { setUp, stretches, entries }: Spell, startedAt
   return Math.floor(Math.max(0, at - startedAt) / MS_PER_HOUR) + 1;
 }
 
-/** The full hours of a session after its start, up to `now`. */
+/** Some forty days: a session left open for longer, or begun in 1970 by a wrong clock, has no more of them. */
+const MOST_HOURS = 1000;
+
+/** The full hours of a session after its start, up to `now`, as far as they are told apart. */
 function hourMarks(session: Session, now: number): number[] {
   const { startedAt } = session;
   if (startedAt === undefined) return [];
   const hours = Math.floor(((session.endedAt ?? now) - startedAt) / MS_PER_HOUR);
   return Array.from(
-    { length: Math.max(0, hours) },
+    { length: Math.min(MOST_HOURS, Math.max(0, hours)) },
     (_, hour) => startedAt + (hour + 1) * MS_PER_HOUR,
   );
 }
