@@ -9,6 +9,8 @@ import { notices } from "./tests/tools/build/notices.ts";
 /**
  * What a built page may do. It talks to nobody but the folder it came from; `wasm-unsafe-eval`
  * lets the offline recogniser compile, and `data:`/`blob:` pictures are the ones made on the spot.
+ * A worker is not bound by it, but only the app's own files can be one, and only the board's
+ * (`src/board/board-worker.ts`) connects anywhere: to the address in the invitation that was taken.
  */
 const CONTENT_SECURITY_POLICY = [
   "default-src 'self'",
