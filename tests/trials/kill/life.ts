@@ -4,6 +4,7 @@ import type { LogEvent } from "../../../src/log/event.ts";
 import { DEFAULT_SETTINGS } from "../../../src/scribe/settings.ts";
 import { MOTIFS } from "../../../src/speech/tones.ts";
 import { installSpeech } from "../../browser/scripted-speech.ts";
+import { LETS_NAMES_BE } from "../sent-as-text.ts";
 import { storedEvents } from "../stored.ts";
 import type { Account } from "./account.ts";
 import { DoomedBrowser } from "./doomed-browser.ts";
@@ -100,8 +101,7 @@ async function open(page: Page, { url, reports }: Setting): Promise<LogEvent[]> 
   const devTools = await page.context().newCDPSession(page);
   // The page may talk to nobody, but for the trial's sake.
   await devTools.send("Page.setBypassCSP", { enabled: true });
-  // What sends functions as text may have put names on them.
-  await page.addInitScript("globalThis.__name ??= (named) => named");
+  await page.addInitScript(LETS_NAMES_BE);
   await page.addInitScript(installSpeech, true);
   const motif = MOTIFS.logged.map(({ hz }) => hz);
   await page.addInitScript(installStream, { motif, address: reports.address });

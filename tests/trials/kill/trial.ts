@@ -9,7 +9,7 @@ export const run: Trial = async ({ url, seed, kills }) => {
   const { said, confirmed, unconfirmedFound, faults } = report;
   return [
     {
-      promise: "confirmed means stored",
+      promise: "Confirmed means stored",
       tried: "the browser killed in a stream of entries",
       cases: report.kills,
       faults,

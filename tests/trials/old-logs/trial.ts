@@ -8,7 +8,7 @@ export const run: Trial = async ({ url }) => {
     const faults = missingVersions().map((version) => `no log of version ${version} is kept`);
     for (const log of OLD_LOGS) faults.push(...(await tryOldLog(browser, url, log)));
     const tried = "a log of every earlier version";
-    return [{ promise: "old logs open", tried, cases: OLD_LOGS.length, faults }];
+    return [{ promise: "Old logs open", tried, cases: OLD_LOGS.length, faults }];
   } finally {
     await browser.close();
   }

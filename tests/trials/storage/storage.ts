@@ -8,6 +8,7 @@ import type { LogDocument } from "../../../src/log/transfer.ts";
 import { MOTIFS } from "../../../src/speech/tones.ts";
 import { noticeWords } from "../../../src/words/notices.ts";
 import { Bench } from "../../browser/bench.ts";
+import { LETS_NAMES_BE } from "../sent-as-text.ts";
 import { storedEvents } from "../stored.ts";
 import { installFaults } from "./faults-page.ts";
 import type { Scene, Trouble } from "./troubles.ts";
@@ -31,8 +32,7 @@ export async function tryTrouble(
 ): Promise<string[]> {
   // What the app keeps of itself is no part of this.
   const context = await browser.newContext({ serviceWorkers: "block" });
-  // What sends functions as text may have put names on them.
-  await context.addInitScript("globalThis.__name ??= (named) => named");
+  await context.addInitScript(LETS_NAMES_BE);
   const beside = await context.newPage();
   await beside.goto(`${url}icon.svg`);
   const scene: Scene = { context, beside };

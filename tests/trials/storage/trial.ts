@@ -9,7 +9,7 @@ export const run: Trial = async ({ url }) => {
     const lines: Line[] = [];
     for (const trouble of TROUBLES) {
       const faults = await tryTrouble(browser, url, trouble);
-      const promise = "storage trouble is said and survived";
+      const promise = "Storage trouble is said and survived";
       lines.push({ promise, tried: trouble.name, cases: 1, faults });
     }
     return lines;

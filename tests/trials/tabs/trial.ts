@@ -7,7 +7,7 @@ export const run: Trial = async ({ seed }) => {
   const { events, faults } = await tryTabs(CASES, seed);
   return [
     {
-      promise: "merging is safe",
+      promise: "Merging is safe",
       tried: "two tabs writing into one log at once",
       cases: CASES,
       faults,
