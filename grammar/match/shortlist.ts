@@ -22,23 +22,27 @@ const MOST_PARTS = 30;
 export function shortlistOf(needs: readonly (readonly Part[])[]) {
   const parts = needs.map((ofPattern) => ofPattern.slice(0, MOST_PARTS));
   const whole = parts.map((ofPattern) => 2 ** ofPattern.length - 1);
+  const always = [...whole.keys()].filter((pattern) => whole[pattern] === 0);
   const places = placesOf(parts);
   const longest = Math.max(1, ...parts.flat(2).map((wording) => wording.length));
 
   return (row: readonly string[]): number[] => {
-    const found = new Int32Array(parts.length);
+    const found = new Map<number, number>();
     for (let from = 0; from < row.length; from += 1) {
       let words = "";
       for (let to = from; to < row.length && to < from + longest; to += 1) {
         words = to === from ? (row[to] as string) : `${words} ${row[to]}`;
-        for (const { pattern, bit } of places.get(words) ?? []) {
-          found[pattern] = (found[pattern] as number) | bit;
-        }
+        for (const { pattern, bit } of places.get(words) ?? NOWHERE)
+          found.set(pattern, (found.get(pattern) ?? 0) | bit);
       }
     }
-    return whole.flatMap((bits, pattern) => (found[pattern] === bits ? [pattern] : []));
+    const all = [...always];
+    for (const [pattern, bits] of found) if (bits === whole[pattern]) all.push(pattern);
+    return all.sort((one, other) => one - other);
   };
 }
+
+const NOWHERE: readonly Place[] = [];
 
 /** Where each wording stands. */
 function placesOf(parts: readonly (readonly Part[])[]): ReadonlyMap<string, Place[]> {
