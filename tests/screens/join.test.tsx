@@ -42,11 +42,6 @@ test("an invitation is taken with a name and one touch; notes and words heard st
   expect(screen.getByText(/goes to board\.quillet\.example/)).toBeTruthy();
   expect(screen.getByRole("button", { name: "Join" }).hasAttribute("disabled")).toBe(true);
   type("Your name on the board", " Ada ");
-  // What is typed next comes after the space, also once the screen is drawn anew.
-  await waitFor(() =>
-    expect(screen.getByRole("button", { name: "Join" }).hasAttribute("disabled")).toBe(false),
-  );
-  expect((screen.getByLabelText("Your name on the board") as HTMLInputElement).value).toBe(" Ada ");
   press("Join");
   await waitFor(() =>
     expect(app.board.membership.value).toEqual({
