@@ -1,11 +1,11 @@
 /** How fish, and what was lost, are heard. */
 export const HEARD_FISH: Readonly<Record<string, string>> = {
-  fish: "/8/ [<lead>] [/4/ a | an | another] [<quality>] (/6/ <species> | fish) [/4/ <sizes> | in the net] | /4/ [<lead>] [/3/ a | another] (/5/ <weight-of> | <length-of>) (/6/ <species> | fish) [<length> | in the net | foul hooked] | /2/ [<lead>] [another] (/3/ <few-fish> | /2/ <two-to-nine> | <to-fifteen>) [more] [small | little | nice] (/5/ <species-many> | fish) [<each>] | /2/ <sized-other> | /1/ [got | landed | another] [a] foul hooked <species> [<sizes>] | /1/ <species> [<sizes>] foul hooked [in the tail]",
+  fish: "/8/ [<lead>] [/8/ a | /2/ an | /4/ another | one more] [<quality>] (/6/ <species> | fish) [/4/ <sizes> | in the net] | /4/ [<lead>] [/3/ a | another] (/5/ <weight-of> | <length-of>) (/6/ <species> | fish) [<length> | in the net | foul hooked] | /2/ [<lead>] [another] (/3/ <few-fish> | /2/ <two-to-nine> | <to-fifteen>) [more] [small | little | nice] (/5/ <species-many> | fish) [<each>] | /2/ <sized-other> | /1/ [got | landed | another] [a] foul hooked <species> [<sizes>] | /1/ <species> [<sizes>] foul hooked [in the tail]",
   "sized-other":
     "/3/ <species> (/3/ <digit> <to-fifteen> | <tens> | a <two-to-twenty> pounder | <digit> and a half) | /2/ <two-to-nine> <to-fifteen> <species> | <weight> <length> <species> | [a] <two-to-twenty> pounder <species> | <about> a <weight-of> <species> | <species> [of] <weight> and <length> | [<about>] <weight> of <species>",
   each: "/3/ <weight> (/3/ each | apiece | a piece) | about <weight> each | at <weight> each | all <weight>",
   sizes:
-    "/6/ [/3/ about | <about>] <weight> | /3/ <weight> <length> | /2/ [about] <length> [long] | <length> <weight> | /2/ <digit> <to-fifteen> | a <two-to-twenty> pounder | of <weight> | <weight> (or so | ish) | <weight> <tens> [five] | <digit> <to-fifteen> <length>",
+    "/36/ [/3/ about | <about>] <weight> | /10/ <weight> <length> | /10/ [about] <length> [long] | /4/ <length> <weight> | /12/ <digit> <to-fifteen> | /5/ a <two-to-twenty> pounder | /4/ of <weight> | /4/ <weight> (or so | ish) | <weight> <tens> [five] | <digit> <to-fifteen> <length>",
   lead: "/4/ got | /2/ had | /2/ landed | caught | netted | /3/ and | /3/ that's | /3/ i've got | i've had | got me | it's | i've caught | i've landed | that was",
   "few-fish":
     "/3/ a couple of | couple of | a pair of | pair of | /2/ a few | half a dozen | a dozen | a brace of",

@@ -18,12 +18,19 @@ export interface Fitted {
 }
 
 /** Talk is mostly taken for several short phrases in a row; such a row must fit better than one does. */
-const ROW_COST = 3;
+const ROW_COST = 5;
+
+/**
+ * Given back of what the grammar's chances cost a phrase, in the decoder's units (about ten for a
+ * factor of e): the cost comes once, and shared out over its frames would weigh most on the shortest
+ * phrases. Given back whole (some 400), single words of talk would be believed as readily.
+ */
+const PHRASE_COST = 200;
 
 /** Ends the utterance that both decoders were given. @param frames its length, in frames of 10 ms */
 export function finishBoth({ phrases, loop }: Decoders, frames: number): Fitted {
   const { text, score } = phrases.finish();
-  const lead = (score - loop.finish().score) / frames;
+  const lead = (score - loop.finish().score + PHRASE_COST) / frames;
   const isRow = text !== "" && phrases.sentences() > 1;
   return { text, fit: isRow ? lead - ROW_COST : lead };
 }
@@ -35,7 +42,7 @@ export interface FitLimits {
   sureFrom: number;
 }
 
-export const USUAL_LIMITS: FitLimits = { refuseBelow: -10.5, sureFrom: -7.5 };
+export const USUAL_LIMITS: FitLimits = { refuseBelow: -11.5, sureFrom: -8.5 };
 
 /** 0 to 1: one half at the limit of what is sure, and rising over a few units of fit. */
 export const confidenceOf = (fit: number, { sureFrom }: FitLimits): number =>

@@ -1,16 +1,22 @@
 /**
- * How the words are said that the model's dictionary lacks; in its phones. Written by ear for a
- * British mouth, without source.
+ * How the words are said that the model's dictionary lacks, in its phones, written by ear for a
+ * British mouth, without source; and a second way of saying some that it has. "Metre" is read with
+ * the vowel of "met", and "crucian" with the sound of "church", by the voices of Debian's `flite`
+ * 2.2, with which the ears are measured (`flite -ps` prints it).
  */
 export const TRADE_WORDS: Readonly<Record<string, readonly string[]>> = {
   approx: ["AH P R AA K S"],
+  barbel: ["B AA R B EH L", "B AA R B AH L"],
   bobbed: ["B AA B D"],
   butty: ["B AH T IY"],
   cadful: ["K AE D F UH L"],
   cattied: ["K AE T IY D"],
+  centimetre: ["S EH N T AH M IY T ER", "S EH N T IH M EH T ER"],
+  centimetres: ["S EH N T AH M IY T ER Z", "S EH N T IH M EH T ER Z"],
   chub: ["CH AH B"],
   cru: ["K R UW"],
-  crucian: ["K R UW SH AH N"],
+  crucian: ["K R UW SH AH N", "K R UW CH AH N"],
+  crucians: ["K R UW SH AH N Z", "K R UW CH AH N Z"],
   crucie: ["K R UW S IY", "K R UW SH IY"],
   cupful: ["K AH P F UH L"],
   cupfuls: ["K AH P F UH L Z"],
@@ -33,11 +39,14 @@ export const TRADE_WORDS: Readonly<Record<string, readonly string[]>> = {
   ghostie: ["G OW S T IY"],
   gobio: ["G OW B IY OW"],
   gonk: ["G AA NG K"],
+  hooklength: ["HH UH K L EH NG K TH", "HH UH K L EH NG TH"],
   jigger: ["JH IH G ER", "JH IH G AH"],
-  koi: ["K OY"],
   knote: ["N OW T"],
+  koi: ["K OY"],
   magot: ["M AE G AH T"],
   magots: ["M AE G AH T S"],
+  metre: ["M IY T ER", "M EH T ER"],
+  metres: ["M IY T ER Z", "M EH T ER Z"],
   orfe: ["AO R F", "AO F"],
   pinkies: ["P IH NG K IY Z"],
   potful: ["P AA T F UH L"],
