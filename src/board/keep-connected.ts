@@ -13,7 +13,8 @@ export interface KeepOptions {
   invitation: Invitation;
   connect(invitation: Invitation): Promise<NatsConnection>;
   /**
-   * What is done with each connection; it goes on until it fails, or is told to stop.
+   * What is done with each connection; it goes on until it fails, or is told to stop, which it is
+   * also when its connection is lost.
    * @param progress called whenever the board gave or took something
    */
   work(connection: NatsConnection, progress: () => void, stop: AbortSignal): Promise<void>;
@@ -60,15 +61,21 @@ export class KeptConnection {
     const progress = () => {
       this.#failures = 0;
     };
+    const over = new AbortController();
+    const end = () => over.abort();
+    stop.addEventListener("abort", end, { once: true });
     let connection: NatsConnection | undefined;
     try {
       connection = await connect(invitation);
-      await Promise.race([work(connection, progress, stop), closing(connection), aborted(stop)]);
+      const working = work(connection, progress, over.signal);
+      await Promise.race([working, closing(connection), aborted(over.signal)]);
       throw new errors.ClosedConnectionError();
     } catch (cause) {
       const lost = connection?.isClosed() ? await connection.closed() : undefined;
       return reasonOf(lost ?? cause, invitation, Date.now());
     } finally {
+      stop.removeEventListener("abort", end);
+      end();
       void connection?.close();
     }
   }

@@ -47,7 +47,7 @@ export class Sender {
     await this.#introduce(board);
     progress();
     while (!stop.aborted) {
-      const woken = this.#woken();
+      const woken = this.#woken(stop);
       const batch = await this.#next();
       if (!(await this.#isStillJoined())) return this.#options.onLeft();
       if (stop.aborted) return;
@@ -113,13 +113,16 @@ export class Sender {
     return true;
   }
 
-  #woken(): Promise<void> {
+  #woken(stop: AbortSignal): Promise<void> {
     return new Promise((done) => {
-      const timer = setTimeout(done, LOOK_EVERY_MS);
-      this.#wake = () => {
+      const wake = () => {
         clearTimeout(timer);
+        stop.removeEventListener("abort", wake);
         done();
       };
+      const timer = setTimeout(wake, LOOK_EVERY_MS);
+      stop.addEventListener("abort", wake);
+      this.#wake = wake;
     });
   }
 }
