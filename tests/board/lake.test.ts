@@ -1,7 +1,5 @@
 import type { ChildProcess } from "node:child_process";
-import { once } from "node:events";
 import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
-import { createServer } from "node:net";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { jetstream, jetstreamManager } from "@nats-io/jetstream";
@@ -19,6 +17,8 @@ import {
 } from "../tools/board/lake.ts";
 import { runNatsServer } from "../tools/board/nats-server.ts";
 import { nodeSocket } from "../tools/board/node-socket.ts";
+import { endServer } from "./end-server.ts";
+import { freePort } from "./free-port.ts";
 
 const MOST_BYTES = 8 * 1024 * 1024;
 const IN_AN_HOUR = Date.now() + 3_600_000;
@@ -61,7 +61,7 @@ beforeAll(async () => {
 
 afterAll(async () => {
   await Promise.all(connections.map((one) => one.close()));
-  await Promise.all(Object.values(servers).map(end));
+  await Promise.all(Object.values(servers).map(endServer));
   rmSync(folder, { recursive: true, force: true });
 });
 
@@ -72,24 +72,6 @@ async function open(
   const connection = await connectTo({ ...as, address: `ws://127.0.0.1:${ports[at]}` }, nodeSocket);
   connections.push(connection);
   return connection;
-}
-
-async function end(server: ChildProcess): Promise<void> {
-  if (server.exitCode !== null || server.signalCode !== null) return;
-  const ended = once(server, "exit");
-  server.kill("SIGKILL");
-  await ended;
-}
-
-function freePort(): Promise<number> {
-  return new Promise((found, failed) => {
-    const server = createServer();
-    server.once("error", failed);
-    server.listen(0, "127.0.0.1", () => {
-      const address = server.address();
-      server.close(() => (typeof address === "object" && address ? found(address.port) : failed()));
-    });
-  });
 }
 
 /** The messages that a seat reads at the hub, by place and text. */
@@ -116,7 +98,7 @@ test("a lake goes on while the line to the hub is down, and the hub has it all o
   await say(phone, "one");
   await vi.waitFor(async () => expect(await readAtHub()).toEqual(["1 one"]), 30_000);
 
-  await end(servers.hub);
+  await endServer(servers.hub);
   for (const text of ["two", "three"])
     expect(await say(phone, text)).toMatchObject({ domain: "lake", duplicate: false });
   servers.hub = await runNatsServer(fileOf("hub"));

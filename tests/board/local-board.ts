@@ -1,9 +1,9 @@
 /** A board on this machine for the length of a test file, with nothing left of it afterwards. */
 import { mkdtempSync, rmSync } from "node:fs";
-import { createServer } from "node:net";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { OpenBoard } from "../tools/board/open-board.ts";
+import { freePort } from "./free-port.ts";
 
 export const MINUTE_MS = 60_000;
 
@@ -40,17 +40,4 @@ export class LocalBoard {
     await this.board.stop("SIGKILL");
     rmSync(this.#folder, { recursive: true, force: true });
   }
-}
-
-/** A port that nothing listened on a moment ago. */
-export function freePort(): Promise<number> {
-  return new Promise((found, failed) => {
-    const server = createServer();
-    server.once("error", failed);
-    server.listen(0, "127.0.0.1", () => {
-      const address = server.address();
-      const port = typeof address === "object" ? address?.port : undefined;
-      server.close(() => (port ? found(port) : failed(new Error("No port is free."))));
-    });
-  });
 }

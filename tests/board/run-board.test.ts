@@ -6,7 +6,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, afterEach, beforeAll, expect, test, vi } from "vitest";
 import { type Invitation, readInvitation } from "../../src/board/invitation.ts";
-import { freePort } from "./local-board.ts";
+import { freePort } from "./free-port.ts";
 import { Phone } from "./phone.ts";
 import { Watcher } from "./watcher.ts";
 

@@ -64,6 +64,13 @@ test("every peg has its name on the page, and only what is in sight has more", a
   expect(isDrawn(40)).toBe(false);
 });
 
+test("one that was taken off the page says nothing of the one in its place", async () => {
+  await inSight(40, true);
+  const gone = row(40).closest("ul")?.cloneNode(true) as HTMLElement;
+  await settle(() => follows[0]?.tell([{ target: gone, isIntersecting: false }]));
+  expect(isDrawn(40)).toBe(true);
+});
+
 test("what comes into sight shows what has happened since", async () => {
   phones.say("peg-40", 2, { kind: "fish", weightG: 400 });
   await settle(() => show(3));

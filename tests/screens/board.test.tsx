@@ -78,6 +78,47 @@ test("it stays live: what comes in is in the row, and time goes on", async () =>
   expect(within(row("Peg 12, Ada")).getByText(/^10 fish, the last 3 min ago/)).toBeTruthy();
 });
 
+test("a row that changes within a minute is drawn anew", async () => {
+  ada();
+  show(phones.view(120));
+  phones.say("peg-1", 120, change({ depthMm: 900 }));
+  await settle(() => {
+    board.reading.value = { is: "live", view: phones.view(120) };
+  });
+  expect(within(row("Peg 12, Ada")).getByText("rig 2, 90 cm deep, maggot")).toBeTruthy();
+});
+
+test("a row that does not change goes on with the time", async () => {
+  ada();
+  const view = phones.view(116);
+  show(view);
+  const goOn = (minute: number) =>
+    settle(() => {
+      board.reading.value = { is: "live", view: { ...view, at: at(minute) } };
+    });
+  await goOn(118);
+  expect(within(row("Peg 12, Ada")).getByText("9 fish, the last 2 min ago")).toBeTruthy();
+  await goOn(127);
+  expect(within(row("Peg 12, Ada")).getByText("No word for 11 min")).toBeTruthy();
+});
+
+test("a row without a fish goes on with the time too", async () => {
+  phones.say("peg-1", 0, act("start"));
+  const view = phones.view(5);
+  show(view);
+  await settle(() => {
+    board.reading.value = { is: "live", view: { ...view, at: at(15) } };
+  });
+  expect(within(row("peg-1")).getByText("No word for 15 min")).toBeTruthy();
+});
+
+test("other units are shown at once", async () => {
+  ada();
+  show(phones.view(120));
+  await settle(() => app.setSettings({ weight: "kg" }));
+  expect(row("Peg 12, Ada").querySelector(".numeral")?.textContent).toBe("4.08 kg");
+});
+
 test("a seat that says nothing for long is shown so, and one that has ended is not missed", () => {
   ada();
   phones.say("peg-2", 0, act("start"));

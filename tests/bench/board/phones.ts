@@ -19,6 +19,8 @@ export interface Begun {
 }
 
 const LOOK_MS = 20;
+/** One after the other: in truth two hundred phones have two hundred processors to sign with. */
+const JOIN_EVERY_MS = 100;
 
 const pause = (ms: number) => new Promise((done) => setTimeout(done, ms));
 
@@ -57,15 +59,18 @@ for (const invitation of invitations) {
   const phone = new Phone();
   phone.open(await phone.join(invitation));
   phones.push(phone);
+  await pause(JOIN_EVERY_MS);
 }
 const days = phones.map((_, n) => busyAngler(n + 1, ms));
 const { speed } = await next("play");
 const entries = days.reduce((all, { length }) => all + length, 0);
 process.send?.({ at: Date.now(), entries } satisfies Begun);
+const troubles = () => phones.reduce((all, phone) => all + phone.troubles.length, 0);
+const before = troubles();
 const begun = performance.now();
 await Promise.all(phones.map((phone, n) => play(phone, days[n] ?? [], speed, begun)));
 while (await anyWaits(phones)) await pause(LOOK_MS);
+const lost = troubles() - before;
 for (const phone of phones) phone.close();
-const lost = phones.flatMap(({ troubles }) => troubles);
-if (lost.length > 0) console.error(`Phones lost the board: ${lost.join()}.`);
+if (lost > 0) console.error(`Phones lost the board ${lost} times.`);
 process.disconnect();
