@@ -35,6 +35,7 @@ export const joinWords = {
   join: "Join",
   watch: "Watch it",
   needsName: "Give the name that you want to be seen by.",
+  goesToBoard: (board: string) => `What you log goes to the board “${board}”`,
   manage: "Sending, and leaving",
   joined: {
     title: (board: string) => `You are on the board “${board}”`,

@@ -2,6 +2,7 @@ import { fireEvent, render, screen, waitFor } from "@testing-library/preact";
 import { afterEach, beforeAll, beforeEach, expect, test } from "vitest";
 import { type Invitation, invitationHash } from "../../src/board/invitation.ts";
 import { JoinScreen } from "../../src/screens/join/join.tsx";
+import { Live } from "../../src/screens/live/live.tsx";
 import { Issuer } from "../tools/board/credentials.ts";
 import { type FakeApp, fakeApp, MINUTE_MS, NINE } from "./fake-app.ts";
 
@@ -130,4 +131,16 @@ test("says that nothing has changed where joining could not be stored", async ()
   press("Join");
   await screen.findByText(/could not be stored on this phone/);
   expect(app.board.membership.value).toBeUndefined();
+});
+
+test("before a session Live says that it goes to a board, unless the seat only watches", async () => {
+  render(<Live app={app} />);
+  const said = "What you log goes to the board “osier”";
+  expect(screen.queryByText(said)).toBeNull();
+  const standing = { name: "Ada" };
+  const shares = { notes: false, heard: false };
+  await app.board.join({ invitation: invitations.peg, standing, shares });
+  expect((await screen.findByText(said)).getAttribute("href")).toBe("#join");
+  await app.board.join({ invitation: invitations.watch, standing, shares });
+  await waitFor(() => expect(screen.queryByText(said)).toBeNull());
 });

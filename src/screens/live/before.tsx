@@ -1,3 +1,5 @@
+import { isForWatching } from "../../board/subjects.ts";
+import { joinWords } from "../../words/join.ts";
 import { liveWords } from "../../words/live.ts";
 import type { App } from "../app.ts";
 import { Cautions } from "./cautions.tsx";
@@ -18,6 +20,7 @@ export function Before({ app }: { app: App }) {
         <button type="button" class="button button-main" onClick={start}>
           {words.start}
         </button>
+        <GoesToBoard app={app} />
         {!app.sample.value && (
           <button type="button" class="button" onClick={() => app.playSample(SAMPLE_SPEED)}>
             {words.sample}
@@ -34,5 +37,16 @@ export function Before({ app }: { app: App }) {
       </div>
       <Cautions />
     </section>
+  );
+}
+
+/** A board that was joined for one day is easily forgotten on the next. */
+function GoesToBoard({ app }: { app: App }) {
+  const membership = app.board.membership.value;
+  if (!membership || isForWatching(membership.invitation.seat)) return null;
+  return (
+    <a class="button" href="#join">
+      {joinWords.goesToBoard(membership.invitation.board)}
+    </a>
   );
 }

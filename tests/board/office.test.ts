@@ -1,0 +1,92 @@
+/** What the board's worker does for the page, with a real server. */
+import { afterAll, afterEach, beforeAll, expect, test, vi } from "vitest";
+import { connectTo } from "../../src/board/connection.ts";
+import { Office } from "../../src/board/office.ts";
+import type { FromBoard } from "../../src/board/talk.ts";
+import { nodeSocket } from "../tools/board/node-socket.ts";
+import { LocalBoard } from "./local-board.ts";
+import { Phone } from "./phone.ts";
+
+let local: LocalBoard;
+const open: { close(): void }[] = [];
+
+beforeAll(async () => {
+  local = await LocalBoard.open();
+});
+
+afterEach(() => {
+  for (const one of open.splice(0)) one.close();
+});
+
+afterAll(() => local?.close());
+
+const within = { timeout: 15_000, interval: 20 };
+
+async function officeOf(phone: Phone, seat: string, address = local.board.localAddress) {
+  const joined = await phone.join({ ...(await local.invite(seat)), address });
+  const told: FromBoard[] = [];
+  const office = new Office({
+    ...{ outbox: phone.outbox, joined },
+    tell: (message) => told.push(message),
+    connect: (invitation) => connectTo(invitation, nodeSocket),
+  });
+  open.push(office);
+  return { office, told };
+}
+
+test("tells how many still wait, down to none", async () => {
+  const phone = new Phone();
+  await phone.logFish(20);
+  const { told } = await officeOf(phone, "peg-1");
+  await vi.waitFor(
+    () => expect(told.at(-1)).toEqual({ is: "sending", waiting: 0, tooLarge: 0 }),
+    within,
+  );
+  expect(told[0]).toEqual({ is: "sending", waiting: 20, tooLarge: 0 });
+});
+
+test("counts what is logged while the board is out of reach", async () => {
+  const phone = new Phone();
+  const { office, told } = await officeOf(phone, "peg-2", "ws://127.0.0.1:9");
+  const last = (waiting: number) => ({
+    ...{ is: "sending", waiting, tooLarge: 0, trouble: "out-of-reach" },
+  });
+  await vi.waitFor(() => expect(told.at(-1)).toEqual(last(0)), within);
+  await phone.logFish(2);
+  office.look();
+  await vi.waitFor(() => expect(told.at(-1)).toEqual(last(2)), within);
+});
+
+test("a seat that only watches sends nothing, keeps nothing waiting, and reads", async () => {
+  const phone = new Phone();
+  const sends = new Phone();
+  sends.open(await sends.join(await local.invite("peg-3")));
+  open.push(sends);
+  await sends.logFish(1);
+  await phone.logFish(3);
+  const { office, told } = await officeOf(phone, "watch-1");
+  await vi.waitFor(async () => expect(await phone.outbox.count()).toBe(0), within);
+  await phone.logFish(1);
+  office.look();
+  await vi.waitFor(async () => expect(await phone.outbox.count()).toBe(0), within);
+  office.follow();
+  await vi.waitFor(() => expect(told.at(-1)?.is).toBe("news"), within);
+  expect(JSON.stringify(told)).toContain("Angler peg-3");
+  expect(JSON.stringify(told)).not.toContain("Angler watch-1");
+  expect(told.some(({ is }) => is === "sending")).toBe(false);
+});
+
+test("no more is told of the board once nobody looks", async () => {
+  const phone = new Phone();
+  const { office, told } = await officeOf(phone, "peg-4");
+  office.follow();
+  await vi.waitFor(() => expect(told.some(({ is }) => is === "news")).toBe(true), within);
+  office.unfollow();
+  const news = () => told.filter(({ is }) => is === "news").length;
+  const before = news();
+  await phone.logFish(3);
+  office.look();
+  await vi.waitFor(async () => expect(await phone.outbox.count()).toBe(0), within);
+  await new Promise((done) => setTimeout(done, 1500));
+  expect(news()).toBe(before);
+});
