@@ -86,3 +86,23 @@ test("a correction has it added up again", () => {
     { level: 300, fish: 1, hours: 0.5 },
   ]);
 });
+
+test("half a day without a word was not fished, as where a clock was put right", () => {
+  const said = [
+    [0, act("start")],
+    [0, change({ depthMm: 300 })],
+    [60, fish(400)],
+    [60 * 24 * 365, fish(400)],
+    [60 * 24 * 365 + 60, act("stop")],
+  ] as const;
+  const fold = new SessionFold("s").addAll(
+    said.map(
+      ([minute, statement], n): LogEvent => ({
+        ...{ v: 1, id: `e${n}`, session: "s", device: "phone", seq: n + 1, verdict: "log" },
+        ...{ at: at(minute), body: { kind: "entry", statement } },
+      }),
+    ),
+  );
+  const trials = new RunningTrials().follow(fold.session);
+  expect(trials.upTo(at(60 * 24 * 365 + 60)).depth).toEqual([{ level: 300, fish: 2, hours: 2 }]);
+});

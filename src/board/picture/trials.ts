@@ -6,6 +6,12 @@ import { advance, type Progress } from "../../log/progress.ts";
 import type { Entry, Session } from "../../log/session.ts";
 import { POOLED_FACTORS, type PooledFactor } from "./view.ts";
 
+/**
+ * Nobody fishes for so long without a word: a clock was put right, or yesterday's session not ended.
+ * Such hours would bury everybody else's. Our own choice.
+ */
+const LONGEST_GAP_MS = 12 * MS_PER_HOUR;
+
 interface Tried {
   fishedMs: number;
   fish: number;
@@ -73,7 +79,8 @@ export class RunningTrials {
   /** Between two entries it was fished all the time or not at all: what begins or ends it is an entry. */
   #fishedSince(at: number): number {
     if (this.#progress.state !== "fishing" || !this.#last) return 0;
-    return Math.max(0, at - this.#last.at);
+    const ms = at - this.#last.at;
+    return ms < 0 || ms > LONGEST_GAP_MS ? 0 : ms;
   }
 }
 
