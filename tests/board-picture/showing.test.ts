@@ -49,7 +49,7 @@ test("after an end it begins with the whole, and in between says nothing", () =>
   hear();
   showing.begin();
   showing.end();
-  vi.advanceTimersByTime(60_000);
+  vi.advanceTimersByTime(15_000);
   expect(told).toHaveLength(1);
   showing.begin();
   expect(told[1]?.rows).toHaveLength(1);
