@@ -30,6 +30,8 @@ export class Sender {
   readonly #options: SenderOptions;
   /** Too large for the board: they wait with no hope, and nothing waits for them. */
   readonly #tooLarge = new Set<number>();
+  /** Something may wait that was not looked at yet. */
+  #isNews = true;
   #wake = () => {};
 
   constructor(options: SenderOptions) {
@@ -38,6 +40,7 @@ export class Sender {
 
   /** Something was put into the outbox. */
   look(): void {
+    this.#isNews = true;
     this.#wake();
   }
 
@@ -47,12 +50,12 @@ export class Sender {
     await this.#introduce(board);
     progress();
     while (!stop.aborted) {
-      const woken = this.#woken(stop);
+      this.#isNews = false;
       const batch = await this.#next();
       if (!(await this.#isStillJoined())) return this.#options.onLeft();
       if (stop.aborted) return;
-      if (batch.length === 0) await woken;
-      else await this.#send(board, batch, progress);
+      if (batch.length > 0) await this.#send(board, batch, progress);
+      else if (!this.#isNews) await this.#woken(stop);
     }
   }
 

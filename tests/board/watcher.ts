@@ -39,6 +39,10 @@ export class Watcher {
     return this.said.filter(({ message }) => message === undefined).length;
   }
 
+  hurry(): void {
+    this.#reader.hurry();
+  }
+
   close(): void {
     this.#reader.stop();
   }
