@@ -28,13 +28,30 @@ export class Teller {
   }
 }
 
-/** The view after a patch; rows that it does not name are the same objects as before. */
+/**
+ * The view after a patch; rows that it does not name are the same objects as before. Costs next to
+ * nothing where few of many rows are told.
+ */
 export function patched(before: BoardView | undefined, patch: Patch): BoardView {
   if (!before) return patch;
   if (patch.rows.length === 0) return { ...patch, rows: before.rows };
-  const rows = new Map(before.rows.map((row) => [row.seat, row]));
-  for (const row of patch.rows) rows.set(row.seat, row);
-  const isSame = rows.size === before.rows.length;
-  const list = [...rows.values()];
-  return { ...patch, rows: isSame ? list : list.sort(bySeat) };
+  const rows = [...before.rows];
+  const added: BoardRow[] = [];
+  for (const row of patch.rows) {
+    const place = placeOf(row.seat, before.rows);
+    if (place === undefined) added.push(row);
+    else rows[place] = row;
+  }
+  return { ...patch, rows: added.length === 0 ? rows : [...rows, ...added].sort(bySeat) };
+}
+
+/** Where a seat's row stands among rows in the order of their seats. */
+function placeOf(seat: string, rows: readonly BoardRow[]): number | undefined {
+  let [from, to] = [0, rows.length];
+  while (from < to) {
+    const middle = (from + to) >> 1;
+    if ((rows[middle]?.seat ?? "") < seat) from = middle + 1;
+    else to = middle;
+  }
+  return rows[from]?.seat === seat ? from : undefined;
 }

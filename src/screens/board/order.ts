@@ -16,7 +16,9 @@ export function grouped(rows: readonly BoardRow[], order: Order): Group[] {
   const sections = new Map<string | undefined, BoardRow[]>();
   for (const row of rows) {
     const section = row.standing?.section;
-    sections.set(section, [...(sections.get(section) ?? []), row]);
+    const ofSection = sections.get(section);
+    if (ofSection) ofSection.push(row);
+    else sections.set(section, [row]);
   }
   return [...sections]
     .map(([section, ofSection]) => ({ section, rows: sorted(ofSection, "weight") }))

@@ -40,16 +40,18 @@ export function Rows({ view: { rows, at }, settings }: RowsProps) {
       {groups.map(({ section, rows: ofGroup }, group) => (
         <section class="stack" key={section ?? ""} aria-label={titleOf(section, order.value)}>
           <h2>{titleOf(section, order.value)}</h2>
-          {chunksOf(ofGroup).map((rows, place) => {
-            const name = `${section ?? ""} ${place}`;
-            return (
-              <Chunk
-                key={name}
-                {...{ name, rows, at, settings, follow: near.follow }}
-                isNear={near.has(name) || (place === 0 && group === 0)}
-              />
-            );
-          })}
+          <div>
+            {chunksOf(ofGroup).map((rows, place) => {
+              const name = `${section ?? ""} ${place}`;
+              return (
+                <Chunk
+                  key={name}
+                  {...{ name, rows, at, settings, follow: near.follow }}
+                  isNear={near.has(name) || (place === 0 && group === 0)}
+                />
+              );
+            })}
+          </div>
         </section>
       ))}
     </>
