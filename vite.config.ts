@@ -39,6 +39,12 @@ export const contentSecurityPolicy: Plugin = {
   ],
 };
 
+/**
+ * The sums, all in one file but for what the first screen shows: a screen that asks for some would
+ * else fetch them in a score of small ones.
+ */
+const isLaterSum = /src[\\/]analysis[\\/](?!effort[\\/]stretches|rates[\\/]rate-now)|@stdlib/;
+
 /** The app asks before it takes an update, so it registers the worker (`sw.js`) itself. */
 const offline = VitePWA({
   registerType: "prompt",
@@ -72,6 +78,14 @@ export default defineConfig({
     // Phones that read the rest of the style sheets; what is newer is written out for them.
     cssTarget: ["chrome108", "firefox121", "safari15.4"],
     modulePreload: { polyfill: false },
+    rolldownOptions: {
+      output: {
+        codeSplitting: {
+          includeDependenciesRecursively: false,
+          groups: [{ name: "sums", test: isLaterSum }],
+        },
+      },
+    },
   },
   worker: { format: "es" },
   test: {

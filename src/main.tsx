@@ -160,5 +160,8 @@ const hearingSaysWhy = () => {};
 /** Once the first screen is there to be looked at. */
 const afterPaint = () => new Promise((done) => requestAnimationFrame(() => setTimeout(done)));
 
-const root = document.getElementById("app");
-if (root) render(<Shell app={makeApp()} />, root);
+// A task of its own, after the one that has run all scripts: a touch may come in between.
+setTimeout(() => {
+  const root = document.getElementById("app");
+  if (root) render(<Shell app={makeApp()} />, root);
+});
