@@ -2,6 +2,7 @@
  * Storage trouble is said and survived: while it lasts entries are kept in memory, shown, warned of,
  * corrected and exported; when it is over they are stored, once, with nobody touching anything.
  */
+import { isDeepStrictEqual } from "node:util";
 import type { Browser, Download } from "playwright-core";
 import type { LogEvent } from "../../../src/log/event.ts";
 import type { LogDocument } from "../../../src/log/transfer.ts";
@@ -88,15 +89,20 @@ async function tell(bench: Bench, scene: Scene, trouble: Trouble): Promise<strin
   await notice.waitFor({ state: "detached", timeout: RECOVERY_MS }).catch(() => {
     faults.push(`${trouble.name}: it still warned when all was well`);
   });
-  const stored = textsOf(await storedEvents(bench.page));
+  const stored = await storedEvents(bench.page);
   const all = [...before, ...DURING];
-  check(String(stored) === String(all), `it stored “${stored.join(", ")}”`);
+  check(String(textsOf(stored)) === String(all), `it stored “${textsOf(stored).join(", ")}”`);
+  check(log.events.every(isOneOf(stored)), "it stored something else than it had exported");
   await bench.page.reload();
   if (!trouble.isFromTheStart) check(await weighs(bench, weight), "a reload lost something");
   return faults;
 }
 
 const isIn = (texts: readonly string[]) => (text: string) => texts.includes(text);
+
+/** Down to numbers and times. */
+const isOneOf = (events: readonly LogEvent[]) => (event: LogEvent) =>
+  events.some((one) => isDeepStrictEqual(one, event));
 
 /** What was heard, in the order of the log. */
 const textsOf = (events: readonly LogEvent[]): string[] =>
