@@ -72,12 +72,13 @@ async function measured(browser: Browser, url: string, name: Name, rows: number,
   await session.send("Emulation.setCPUThrottlingRate", { rate: slower });
   const step = () => page.evaluate(() => window.board.step());
   const opened = await frames(session, 1, () => page.evaluate(() => window.board.open()));
+  const empty = await frames(session, SCROLLS, () => page.evaluate(() => window.board.empty()));
   const byPeg = await frames(session, UPDATES, step);
   const scrolled = await frames(session, SCROLLS, () => page.evaluate(() => window.board.scroll()));
   const ordered = await frames(session, 1, () => page.evaluate(() => window.board.order("Weight")));
   const byWeight = await frames(session, UPDATES, step);
   await page.close();
-  return { opened, byPeg, scrolled, ordered, byWeight };
+  return { empty, opened, byPeg, scrolled, ordered, byWeight };
 }
 
 const ms = (value: number): string => value.toFixed(1);
@@ -95,6 +96,7 @@ function timesOf(all: readonly Frame[]): string[] {
 
 const HEAD: Row = [
   "screen, rows, times slower",
+  "empty frame: work, middle",
   "update by peg: work, middle",
   "95 in 100",
   `under ${FRAME_MS} ms`,
@@ -129,9 +131,10 @@ try {
     for (const count of ROWS)
       for (const slower of SLOWER) {
         const one = await measured(browser, server.url, name, count, slower);
-        const { byPeg, byWeight, scrolled, opened, ordered } = one;
+        const { empty, byPeg, byWeight, scrolled, opened, ordered } = one;
         rows.push([
           `${name}, ${count}, ${slower}`,
+          ms(spread(empty.map(({ work }) => work)).median),
           ...[byPeg, byWeight, scrolled, opened, ordered].flatMap(timesOf),
         ]);
       }

@@ -22,6 +22,8 @@ export interface BoardPage {
   prepare(rows: number, seconds: number): void;
   /** @returns until the first picture was painted */
   open(): Promise<number>;
+  /** A frame in which nothing changes, which costs what measuring costs. */
+  empty(): Promise<number>;
   /** Shows what one more second brought. @returns until it was painted */
   step(): Promise<number>;
   order(name: string): Promise<number>;
@@ -128,6 +130,7 @@ window.board = {
         root,
       );
     }),
+  empty: () => frame(() => {}),
   step: () => frame(() => show(patches.shift())),
   order: (name) =>
     frame(() => {
