@@ -3,6 +3,7 @@ import { deflateSync } from "node:zlib";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import type { EntryStatement, LogEvent } from "../../src/log/event.ts";
+import { ROUTES } from "../../src/screens/routes.ts";
 import { INJECTIONS } from "../share/days.ts";
 import { type AppServer, startAppServer } from "./app-server.ts";
 import { Bench } from "./bench.ts";
@@ -97,9 +98,9 @@ test("no word of a stranger's log is taken for markup, on any screen or in any f
   expect(await page.locator("details").textContent()).toContain("<script>");
   expect(await marks(bench)).toEqual(NONE);
   await page.pdf();
-  for (const screen of ["live", "review", "set-up", "files", "phrases", "settings"]) {
+  for (const { id: screen, name } of ROUTES.filter(({ place }) => place !== "link")) {
     await goTo(page, screen);
-    await page.locator("main h1").waitFor();
+    await page.locator(`main[aria-label="${name}"] h1`).first().waitFor();
     expect([screen, await marks(bench)]).toEqual([screen, NONE]);
   }
   expect(bench.complaints).toEqual([]);

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { fuzzStrangersInput } from "./fuzz.ts";
 
-test("links, logs and tables damaged in all ways are taken in whole or refused in a sentence", async () => {
+test("what strangers send, damaged in all ways, is taken in whole or refused", async () => {
   const { taken, refused, faults } = await fuzzStrangersInput(1500, 1);
   expect(faults.slice(0, 3)).toEqual([]);
   expect(taken).toBeGreaterThan(80);

@@ -1,13 +1,14 @@
 /**
- * Strangers' input: links, logs, tables and vocabularies, whole and damaged in all ways, are taken in
- * or refused with a sentence, and what was taken in can be looked at and passed on.
+ * Strangers' input: links, logs, tables, vocabularies, invitations and a board's messages, whole and
+ * damaged in all ways, are taken in or refused, and what was taken in can be looked at and passed on.
  */
 import fc from "fast-check";
 import type { LogEvent } from "../../../src/log/event.ts";
 import { randomNumbers } from "../../analysis/fixtures/session.ts";
 import { day } from "../../share/days.ts";
 import { heldBytes } from "../held-bytes.ts";
-import { type Damage, FILES_AND_LINKS } from "./inputs.ts";
+import { tryInvitation, tryMessages } from "./board.ts";
+import { type Damage, FILES_AND_LINKS, type InputTrial } from "./inputs.ts";
 import { mutate } from "./mutate.ts";
 import { tryWords } from "./words.ts";
 
@@ -25,6 +26,7 @@ export interface FuzzReport {
 
 /** How many made-up days the inputs are damaged from. */
 const DAYS = 400;
+const TRIALS: readonly InputTrial[] = [...FILES_AND_LINKS, tryInvitation, tryMessages];
 /** Of so many inputs one is left whole, and one is a vocabulary, which takes longest. */
 const WHOLE = 20;
 const VOCABULARY = 200;
@@ -71,8 +73,8 @@ async function tryInput(
 ): Promise<Cost & { outcome: { isTaken: boolean } | string }> {
   const random = randomNumbers(seed * 1_000_003 + n);
   const events = days[Math.floor(random() * days.length)] ?? [];
-  const ofFiles = FILES_AND_LINKS[n % FILES_AND_LINKS.length] ?? tryWords;
-  const trial = n % VOCABULARY === 0 ? tryWords : ofFiles;
+  const ofAll = TRIALS[n % TRIALS.length] ?? tryWords;
+  const trial = n % VOCABULARY === 0 ? tryWords : ofAll;
   const damage: Damage = random() < 1 / WHOLE ? (text) => text : (text) => mutate(text, random);
   const [before, started] = [process.cpuUsage(), performance.now()];
   const outcome = await trial(events, damage, random).then(

@@ -13,7 +13,7 @@ export const run: Trial = async ({ seed }) => {
   const { taken, refused, faults, slowest, grownBytes } = report;
   const damaged = {
     promise: PROMISE,
-    tried: "links, logs, tables and vocabularies, whole and damaged",
+    tried: "links, logs, tables, vocabularies, invitations and messages, whole and damaged",
     cases: INPUTS,
     faults,
     figures: `${taken} taken, ${refused} refused; dearest ${slowest.cpuMs.toFixed(0)} ms of processor time, ${slowest.wallMs.toFixed(0)} by the wall; ${(grownBytes / BYTES_PER_MB).toFixed(1)} MB more held at the end than after the first tenth`,
