@@ -45,19 +45,24 @@ function makeApp(): App {
   let attending: Promise<Attendant> | undefined;
   /** The attendant, once it is fetched; where that failed, it is tried again when next needed. */
   const attend = () => {
-    attending ??= import("./scribe/attendant.ts").then(
-      ({ Attendant }) => {
-        attendant.value = new Attendant({
-          ...{ desks, settings, earsCare, hearing, interim, lastHeard, nudge, inQuestion },
-        });
-        return attendant.value;
-      },
-      (cause) => {
-        attending = undefined;
-        hearing.value = { is: "unavailable", sendsSound: false, trouble: appWords.notWhole };
-        throw cause;
-      },
-    );
+    // The language is run in a task of its own: with all the rest in one, a touch would have to wait.
+    const language = () => import("../grammar/language.ts");
+    const rest = () => import("./scribe/attendant.ts");
+    attending ??= language()
+      .then(rest)
+      .then(
+        ({ Attendant }) => {
+          attendant.value = new Attendant({
+            ...{ desks, settings, earsCare, hearing, interim, lastHeard, nudge, inQuestion },
+          });
+          return attendant.value;
+        },
+        (cause) => {
+          attending = undefined;
+          hearing.value = { is: "unavailable", sendsSound: false, trouble: appWords.notWhole };
+          throw cause;
+        },
+      );
     return attending;
   };
 

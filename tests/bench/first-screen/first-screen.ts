@@ -13,7 +13,7 @@ import { type Start, startOf } from "./start.ts";
 export const title = "First screen";
 
 export const SLOWNESS = 4;
-const STARTS = 5;
+const STARTS = 3;
 
 async function starts(browser: Browser, url: string): Promise<Start[]> {
   const all: Start[] = [];

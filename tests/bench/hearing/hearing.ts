@@ -21,7 +21,7 @@ const WEATHERS: readonly { name: string; weather?: Weather; snrDb?: number }[] =
   { name: "wind, 0 dB", weather: "wind", snrDb: 0 },
 ];
 /** An hour is measured by so many minutes of it. */
-const IDLE_MINUTES = 5;
+const IDLE_MINUTES = 2;
 /** A microphone's own noise, and a wind as loud as speech: root mean square, full scale 1. */
 const HISS_LEVEL = 1e-3;
 const WIND_LEVEL = 0.05;
