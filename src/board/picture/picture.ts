@@ -7,6 +7,9 @@ import { type PeggedRow, rowOf } from "./row.ts";
 import { Seat } from "./seat.ts";
 import { type BoardRow, type BoardView, bySeat, type Pooled, type PooledFactor } from "./view.ts";
 
+/** Rates and hours go on in steps of this: what nobody would see need not be worked out. */
+const TICK_MS = 10_000;
+
 /** Of the levels of a factor those a reader can take in; our own choice. */
 const MOST_NAMED = 5;
 
@@ -18,6 +21,8 @@ const MOST_NAMED = 5;
 export class BoardPicture {
   readonly #seats = new Map<string, Seat>();
   readonly #damaged = new Set<number>();
+  /** Each row as it was worked out last, and of what. */
+  readonly #rows = new Map<string, { row: PeggedRow; tick: number; changes: number }>();
   #newest = Number.NEGATIVE_INFINITY;
 
   readonly receive: Receive = ({ seat, place, at }, message) => {
@@ -32,15 +37,35 @@ export class BoardPicture {
   }
 
   /**
-   * How the board stands; the rows in order of their seats' names. Costs as much as there are seats.
+   * How the board stands; the rows in order of their seats' names.
    * @param now by the board's clock, milliseconds since the epoch; what it took is never later
    */
   view(now: number): BoardView {
+    return { ...this.standing(now), pooled: this.pooled(now) };
+  }
+
+  /** The same without what all pegs together say, which costs the most and changes least. */
+  standing(now: number): Omit<BoardView, "pooled"> {
     const at = Math.max(now, this.#newest);
-    const rows = [...this.#seats]
-      .map(([name, seat]) => rowOf(name, seat, at))
-      .sort((one, other) => bySeat(one.row, other.row));
-    return { at, rows: withRanks(rows), pooled: pooledFrom(rows), damaged: this.#damaged.size };
+    return { at, rows: withRanks(this.#rowsAt(at)), damaged: this.#damaged.size };
+  }
+
+  /** What all pegs together say. */
+  pooled(now: number): BoardView["pooled"] {
+    return pooledFrom(this.#rowsAt(Math.max(now, this.#newest)));
+  }
+
+  /** Only rows of seats that wrote are worked out anew, and with each tick all of them. */
+  #rowsAt(at: number): PeggedRow[] {
+    const tick = Math.ceil(at / TICK_MS) * TICK_MS;
+    const rows = [...this.#seats].map(([name, seat]) => {
+      const known = this.#rows.get(name);
+      if (known?.changes === seat.changes && known.tick === tick) return known.row;
+      const row = rowOf(name, seat, tick);
+      this.#rows.set(name, { row, tick, changes: seat.changes });
+      return row;
+    });
+    return rows.sort((one, other) => bySeat(one.row, other.row));
   }
 
   #seatOf(name: string): Seat {

@@ -11,9 +11,11 @@ export class Seat {
   #ahead = Number.POSITIVE_INFINITY;
   #heardAt = Number.NEGATIVE_INFINITY;
   #stood: Stood | undefined;
+  #changes = 0;
 
   /** @param at when the server took it, milliseconds since the epoch */
   take(at: number, message: Message): void {
+    this.#changes += 1;
     this.#ahead = Math.min(this.#ahead, at - message.sentAt);
     this.#heardAt = Math.max(this.#heardAt, at);
     if (message.is === "event") this.#fished(message.event.session).add(message.event);
@@ -32,6 +34,11 @@ export class Seat {
   /** When the server last took something, milliseconds since the epoch. */
   get heardAt(): number {
     return this.#heardAt;
+  }
+
+  /** Tells one state of the seat from another. */
+  get changes(): number {
+    return this.#changes;
   }
 
   get standing(): Standing | undefined {
