@@ -31,6 +31,8 @@ function fitting(code: string): string {
 
 async function run(options: RunOptions): Promise<void> {
   const { board, port, tls, days, app } = options;
+  let stopping: () => void = () => process.exit();
+  for (const signal of ["SIGINT", "SIGTERM"] as const) process.once(signal, () => stopping());
   const folder = resolve(options.folder ?? join(homedir(), "pegscribe-boards", board));
   const opened = await OpenBoard.open({
     ...{ board, folder, port, mostBytes: MOST_BYTES, storeFolder: join(folder, "store") },
@@ -59,9 +61,7 @@ async function run(options: RunOptions): Promise<void> {
     `Its key, to be kept:   ${file("account.seed")}`,
     `Messages:              ${file("store")}`,
   );
-  for (const signal of ["SIGINT", "SIGTERM"] as const) {
-    process.once(signal, () => void opened.stop());
-  }
+  stopping = () => void opened.stop();
   await opened.ended();
 }
 

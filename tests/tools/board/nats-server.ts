@@ -19,6 +19,10 @@ export async function runNatsServer(configurationFile: string): Promise<ChildPro
   const server = spawn(natsServerPath(), ["-c", configurationFile], {
     stdio: ["ignore", "ignore", "pipe"],
   });
+  // Nobody would end it, once whoever started it has gone.
+  const end = () => server.kill();
+  process.once("exit", end);
+  server.once("exit", () => process.removeListener("exit", end));
   let said = "";
   await new Promise<void>((ready, failed) => {
     server.stderr.on("data", (piece: Buffer) => {
