@@ -17,27 +17,28 @@ export class DoomedBrowser {
     this.browser = browser;
     this.page = page;
     this.#group = group;
+    process.once("exit", this.kill);
   }
 
   /** @param profile the folder that outlives it */
   static async start(profile: string): Promise<DoomedBrowser> {
     const args = [...CHROMIUM_ARGS, "--headless=new", "--remote-debugging-port=0"];
     // In a process group of its own, so that one signal reaches all of it at once.
-    const process = spawn(chromiumPath(), [...args, `--user-data-dir=${profile}`, "about:blank"], {
+    const started = spawn(chromiumPath(), [...args, `--user-data-dir=${profile}`, "about:blank"], {
       detached: true,
       stdio: ["ignore", "ignore", "pipe"],
     });
-    const browser = await chromium.connectOverCDP(await addressOf(process));
+    const { pid } = started;
+    if (pid === undefined) throw new Error("Chromium cannot be started.");
+    const browser = await chromium.connectOverCDP(await addressOf(started));
     const [context] = browser.contexts();
     if (!context) throw new Error("The browser has no window.");
     const page = context.pages()[0] ?? (await context.newPage());
-    return new DoomedBrowser(browser, page, process.pid ?? 0);
+    return new DoomedBrowser(browser, page, pid);
   }
 
   /** SIGKILL to every process of the browser; nothing gets a moment to tidy up. */
-  kill(): void {
-    signal(-this.#group, "SIGKILL");
-  }
+  readonly kill = (): void => signal(-this.#group, "SIGKILL");
 
   /** Stops the process that keeps the databases; pages and their connections go on. */
   freeze(): void {
@@ -51,6 +52,7 @@ export class DoomedBrowser {
       if (Date.now() > until) throw new Error("A process of the killed browser lives on.");
       await new Promise((done) => setTimeout(done, POLL_MS));
     }
+    process.off("exit", this.kill);
     await this.browser.close().catch(() => {});
   }
 
