@@ -83,7 +83,9 @@ test("keeps what is secret to its owner", () => {
   for (const name of ["account.seed", "invitations.json", "invitations.html", "nats.conf"]) {
     expect([name, modeOf(name)]).toEqual([name, "600"]);
   }
-  expect(readFileSync(join(folder, "nats.conf"), "utf8")).not.toContain("SA");
+  const seed = readFileSync(join(folder, "account.seed"), "utf8");
+  expect(seed).toMatch(/^SA[A-Z2-7]{56}$/);
+  expect(readFileSync(join(folder, "nats.conf"), "utf8")).not.toContain(seed);
 });
 
 test.each([
