@@ -13,11 +13,11 @@ import { type Measured, type Part, print, rounded } from "./part.ts";
 const PARTS: Readonly<Record<string, () => Promise<Part>>> = {
   reading: () => import("./reading/reading.ts"),
   confirming: () => import("./confirming/confirming.ts"),
+  "first-screen": () => import("./first-screen/first-screen.ts"),
   opening: () => import("./opening/opening.ts"),
   sums: () => import("./sums/sums.ts"),
   hearing: () => import("./hearing/hearing.ts"),
   "long-run": () => import("./long-run/long-run.ts"),
-  "first-screen": () => import("./first-screen/first-screen.ts"),
 };
 
 const { values } = parseArgs({
