@@ -47,6 +47,7 @@ export const joinWords = {
       "What has gone there stays there until the board is cleared away. What still waits here is not sent any more. Your own log stays as it is.",
   },
   sending: {
+    opening: "Reaching the board…",
     all: "All that you logged is on the board.",
     waiting: (count: number) => `${entries(count)} on the way to the board.`,
     outOfReach: (count: number) =>

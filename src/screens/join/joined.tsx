@@ -45,6 +45,8 @@ function sendingLines(sending: Sending): string[] {
   switch (sending.is) {
     case "off":
       return [];
+    case "opening":
+      return [words.sending.opening];
     case "going": {
       const onTheWay = sending.waiting - sending.tooLarge;
       const way = onTheWay === 0 ? all : waiting(onTheWay);

@@ -5,6 +5,8 @@ import type { BoardView } from "../../board/picture/view.ts";
 export type Sending =
   /** This phone is on no board. */
   | { is: "off" }
+  /** The board has not answered yet. */
+  | { is: "opening" }
   /** Entries still to be sent; none when all are there. `tooLarge` are among them, with no hope. */
   | { is: "going"; waiting: number; tooLarge: number }
   /** The board can't be reached; it is tried again by itself. */

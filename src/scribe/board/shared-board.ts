@@ -37,23 +37,20 @@ export class SharedBoard {
     const kept = await this.#options.outbox.joined().catch(() => "unknown");
     if (kept === "unknown") return;
     const joined = readJoined(kept);
-    if (joined?.since === this.#joined?.since) this.hurry();
-    else this.#begin(joined);
+    const isKnown = joined?.since === this.#joined?.since;
+    if (isKnown && this.#worker) this.hurry();
+    else if (joined || !isKnown) this.#begin(joined);
   }
 
   async join(membership: Membership): Promise<void> {
     const session = this.#options.session();
     const joined: Joined = { ...membership, since: Date.now(), session };
-    this.#stop();
-    await this.#options.outbox.join(keptJoined(joined), session);
-    this.#begin(joined);
+    await this.#change(joined, (outbox) => outbox.join(keptJoined(joined), session));
   }
 
   /** What waits is dropped; what the board has, it keeps. */
   async leave(): Promise<void> {
-    this.#stop();
-    await this.#options.outbox.leave();
-    this.#begin(undefined);
+    await this.#change(undefined, (outbox) => outbox.leave());
   }
 
   /** Reads the board until the returned function is called. */
@@ -81,18 +78,34 @@ export class SharedBoard {
     this.#tell({ do: "hurry" });
   }
 
+  /** Nothing is sent meanwhile; what could not be kept changes nothing. */
+  async #change(to: Joined | undefined, keep: (outbox: Outbox) => Promise<void>): Promise<void> {
+    this.#stop();
+    try {
+      await keep(this.#options.outbox);
+    } catch (cause) {
+      this.#begin(this.#joined);
+      throw cause;
+    }
+    this.#begin(to);
+  }
+
   #begin(joined: Joined | undefined): void {
     this.#stop();
     const { shown, hire } = this.#options;
     this.#joined = joined;
     shown.membership.value = joined;
     shown.reading.value = { is: "off" };
-    shown.sending.value = joined ? { is: "going", waiting: 0, tooLarge: 0 } : { is: "off" };
+    shown.sending.value = { is: joined ? "opening" : "off" };
     if (!joined) return;
     const worker = hire();
     this.#worker = worker;
     worker.onmessage = ({ data }: MessageEvent<FromBoard>) => this.#hear(data);
-    worker.onerror = () => this.#hear({ is: "sending", ...NOTHING, trouble: "out-of-reach" });
+    // It did not arrive, or fell over: another is hired when the page is next looked at.
+    worker.onerror = () => {
+      this.#stop();
+      this.#hear({ is: "sending", waiting: 0, tooLarge: 0, trouble: "out-of-reach" });
+    };
     this.#tell({ do: "begin", joined: keptJoined(joined) });
     if (this.#followers > 0) this.#tell({ do: "follow", isOn: true });
   }
@@ -127,8 +140,6 @@ export class SharedBoard {
     return why ? { is: "refused", why } : { is: "out-of-reach", view: this.#view };
   }
 }
-
-const NOTHING = { waiting: 0, tooLarge: 0 };
 
 function sendingOf(news: Extract<FromBoard, { is: "sending" }>): Sending {
   const { waiting, tooLarge, trouble } = news;
