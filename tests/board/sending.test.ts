@@ -169,3 +169,16 @@ test("what waits for another board is not sent to the one that was left", async 
   expect(await phone.outbox.count()).toBe(2);
   expect(ids()).toEqual([]);
 });
+
+test("what was taken out of the log before it was sent stays off the board", async () => {
+  const { ids } = await watch("peg-11");
+  const phone = opened(new Phone());
+  const joined = await phone.join(await local.invite("peg-11"));
+  await phone.logFish(2);
+  await phone.store.remove(phone.session);
+  await phone.store.readmit([phone.session]);
+  const [after] = await phone.logFish(1);
+  phone.open(joined);
+  await settled(phone);
+  await vi.waitFor(() => expect(ids()).toEqual([after]), within);
+});
