@@ -14,6 +14,8 @@ export interface NatsReaderOptions {
   /** All that was there is read: from now on it is news. */
   onLive(): void;
   onTrouble(reason: BoardReason): void;
+  /** It is another board under the same name: what was read before is not on it. */
+  onAnew?(): void;
 }
 
 export class NatsReader implements BoardReader {
@@ -21,6 +23,8 @@ export class NatsReader implements BoardReader {
   #kept: KeptConnection | undefined;
   /** The place of the last message that was passed on; 0 before the first. */
   #last = 0;
+  /** When the board that was read last was made, in the server's own words. */
+  #made: string | undefined;
 
   constructor(options: NatsReaderOptions) {
     this.#options = options;
@@ -51,8 +55,13 @@ export class NatsReader implements BoardReader {
   ): Promise<void> {
     const stream = streamOf(this.#options.invitation.board);
     const manager = await jetstreamManager(connection, { checkAPI: false });
-    const { state } = await manager.streams.info(stream);
-    // A board with less on it than was read was begun anew.
+    const { state, created } = await manager.streams.info(stream);
+    if (this.#made !== undefined && created !== this.#made) {
+      this.#last = 0;
+      this.#options.onAnew?.();
+    }
+    this.#made = created;
+    // A board that lost its newest messages, in a power cut, gives their places to others.
     if (state.last_seq < this.#last) this.#last = 0;
     const until = state.last_seq;
     if (this.#last >= until) this.#options.onLive();

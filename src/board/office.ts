@@ -100,6 +100,10 @@ export class Office {
     const reader = new NatsReader({
       ...{ invitation: joined.invitation, connect: this.#connect },
       onLive: () => showing.begin(),
+      onAnew: () => {
+        showing.forget();
+        tell({ is: "opening" });
+      },
       onTrouble: (trouble) => {
         showing.end();
         tell({ is: "unread", trouble });

@@ -9,7 +9,7 @@ const TELL_EVERY_MS = 1000;
 const TELL_AGAIN_MS = 10_000;
 
 export class Showing {
-  readonly #picture = new BoardPicture();
+  #picture = new BoardPicture();
   #teller = new Teller(this.#picture);
   readonly #seat: string;
   readonly #tell: (patch: Patch) => void;
@@ -27,6 +27,12 @@ export class Showing {
     this.#picture.receive(from, message);
     this.#hasNews = true;
   };
+
+  /** It is another board; nothing of the one before is on it. */
+  forget(): void {
+    this.end();
+    this.#picture = new BoardPicture();
+  }
 
   /** From now on the view is whole; it is told all of it once. */
   begin(): void {

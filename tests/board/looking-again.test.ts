@@ -4,9 +4,11 @@ import type { Joined } from "../../src/board/membership.ts";
 import { Office } from "../../src/board/office.ts";
 import { patched } from "../../src/board/picture/teller.ts";
 import type { BoardView } from "../../src/board/picture/view.ts";
+import { streamOf } from "../../src/board/subjects.ts";
 import type { FromBoard } from "../../src/board/talk.ts";
 import { MemoryOutbox } from "../../src/log/memory-outbox.ts";
 import { CountingSocket } from "../bench/board/counting-socket.ts";
+import { streamConfig } from "../tools/board/configuration.ts";
 import { LocalBoard } from "./local-board.ts";
 import { Phone } from "./phone.ts";
 
@@ -58,14 +60,18 @@ class Looker {
 
 const soon = { timeout: 20_000, interval: 20 };
 
+async function watching(): Promise<Looker> {
+  return new Looker({
+    invitation: await local.invite("watch-1"),
+    ...{ standing: { name: "Bo" }, shares: { notes: false, heard: false } },
+    ...{ since: Date.now(), session: "none" },
+  });
+}
+
 test("who looks again sees all of the board, and only what is new crosses the network", async () => {
   await phone.logFish(400);
   await vi.waitFor(async () => expect(await phone.outbox.count()).toBe(0), soon);
-  const invitation = await local.invite("watch-1");
-  const looker = new Looker({
-    ...{ invitation, standing: { name: "Bo" }, shares: { notes: false, heard: false } },
-    ...{ since: Date.now(), session: "none" },
-  });
+  const looker = await watching();
   looker.office.follow();
   await vi.waitFor(() => expect(looker.countOf("peg-1")).toBe(400), soon);
   const first = looker.lastBytes;
@@ -77,5 +83,25 @@ test("who looks again sees all of the board, and only what is new crosses the ne
   expect(looker.view).toBeUndefined();
   await vi.waitFor(() => expect(looker.countOf("peg-1")).toBe(401), soon);
   expect(looker.lastBytes).toBeLessThan(first / 4);
+  looker.office.close();
+});
+
+test("of a board that was made anew nothing is shown that was on the one before", async () => {
+  const looker = await watching();
+  looker.office.follow();
+  await vi.waitFor(() => expect(looker.countOf("peg-1")).toBeGreaterThan(0), soon);
+  looker.office.unfollow();
+  const stream = streamOf("osier");
+  await local.board.asKeeper(async (manager) => {
+    await manager.streams.delete(stream);
+    await manager.streams.add(streamConfig("osier", 8 * 1024 * 1024));
+  });
+  const other = new Phone();
+  other.open(await other.join(await local.invite("peg-2")));
+  await other.logFish(3);
+  looker.office.follow();
+  await vi.waitFor(() => expect(looker.countOf("peg-2")).toBe(3), soon);
+  expect(looker.countOf("peg-1")).toBeUndefined();
+  other.close();
   looker.office.close();
 });
