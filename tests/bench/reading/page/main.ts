@@ -17,15 +17,22 @@ const readerPage = {
   },
 
   /**
-   * Milliseconds of each line: the mean of some readings, as a slowed processor stops now and then
-   * for longer than one takes; and the quickest of such means, as others keep the page waiting.
+   * Milliseconds of each line: the mean of as many readings as fit into a stretch of time, as a
+   * slowed processor stands still in turns that are longer than one reading; and the quickest of
+   * some such means, as other programs keep the page waiting.
    */
-  each(lines: readonly string[], rounds: number, readings: number): number[] {
+  each(lines: readonly string[], rounds: number, stretchMs: number): number[] {
     const reader = createReader();
-    const mean = (line: string) =>
-      timeOf(() => {
-        for (let n = 0; n < readings; n += 1) reader.read([line]);
-      }) / readings;
+    const mean = (line: string): number => {
+      const from = performance.now();
+      let [readings, passed] = [0, 0];
+      while (passed < stretchMs) {
+        reader.read([line]);
+        readings += 1;
+        passed = performance.now() - from;
+      }
+      return passed / readings;
+    };
     return lines.map((line) => Math.min(...Array.from({ length: rounds }, () => mean(line))));
   },
 };
