@@ -131,7 +131,9 @@ async function storedBytes(local: LocalBoard): Promise<number> {
 
 const pause = (ms: number) => new Promise((done) => setTimeout(done, ms));
 
-const ms = (value: number): string => value.toFixed(value < 10 ? 1 : 0);
+/** A dash for what was too short to be measured. */
+const ms = (value: number): string =>
+  Number.isNaN(value) ? "–" : value.toFixed(value < 10 ? 1 : 0);
 
 function rowOf(name: string, outcome: Outcome): Row {
   const { entries, seen, seconds, delays, bytes, storedBytes, readBytes, views } = outcome;
