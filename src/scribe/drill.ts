@@ -8,7 +8,14 @@ import {
   takenRight,
   talkTaken,
 } from "../speech/offline/choose-voice.ts";
-import { ALL_TOLD, USUAL_VOICE, type VoiceChoice } from "../speech/offline/suit.ts";
+import {
+  ALL_TOLD,
+  isSameManner,
+  type Manner,
+  USUAL_VOICE,
+  type VoiceChoice,
+  WARPS,
+} from "../speech/offline/suit.ts";
 import type { Tried } from "../speech/offline/worker-messages.ts";
 import type { Recogniser, Trouble, Utterance } from "../speech/recogniser.ts";
 import { DRILL_PHRASES } from "../words/drill.ts";
@@ -39,7 +46,7 @@ export type DrillState =
 /** The ears inside the app, as the drill uses them. */
 export interface DrillEars extends Pick<Recogniser, "start" | "stop" | "abort"> {
   suit(part: { voice?: VoiceChoice; withSound?: boolean }): void;
-  try(sounds: readonly Uint8Array[], accent: VoiceChoice["accent"]): Promise<readonly Tried[]>;
+  try(sounds: readonly Uint8Array[], manner: Manner): Promise<readonly Tried[]>;
 }
 
 export interface DrillOptions {
@@ -48,6 +55,11 @@ export interface DrillOptions {
   /** Puts the ears back to what they were. */
   restore(): void;
   clock?: Clock;
+}
+
+/** With what was made of each phrase. */
+interface Heard extends Hearing {
+  texts: readonly string[];
 }
 
 /** Read twenty phrases, keep quiet, chat; then see what suits the voice. One run. */
@@ -141,38 +153,42 @@ export class Drill {
     const { ears, restore } = this.#options;
     this.#state.value = { is: "working" };
     ears.stop();
-    const hearings: Hearing[] = [];
-    const texts: string[][] = [];
-    const sounds = [...this.#read.values(), ...this.#talk];
-    for (const accent of ACCENTS) {
-      const tried = await ears.try(sounds, accent);
-      hearings.push(this.#hearingOf(accent, tried));
-      texts.push(tried.slice(0, this.#read.size).map(({ text }) => text));
-    }
+    const heard: Heard[] = [];
+    const usual = USUAL_VOICE.accent;
+    for (const warp of WARPS) heard.push(await this.#hear({ accent: usual, warp }));
+    // Accents are tried at the best warp only: with every one it would take three times as long.
+    const { warp } = chooseVoice(heard);
+    for (const accent of ACCENTS)
+      if (accent !== usual) heard.push(await this.#hear({ accent, warp }));
     restore();
-    this.#state.value = { is: "done", outcome: this.#outcomeOf(hearings, texts) };
+    this.#state.value = { is: "done", outcome: this.#outcomeOf(heard) };
   }
 
-  #hearingOf(accent: VoiceChoice["accent"], tried: readonly Tried[]): Hearing {
+  async #hear(manner: Manner): Promise<Heard> {
+    const sounds = [...this.#read.values(), ...this.#talk];
+    const tried = await this.#options.ears.try(sounds, manner);
+    const texts = tried.slice(0, this.#read.size).map(({ text }) => text);
+    return { ...manner, ...this.#takesOf(tried), texts };
+  }
+
+  #takesOf(tried: readonly Tried[]): Omit<Hearing, keyof Manner> {
     const phrases = [...this.#read.keys()].map((phrase, index) => {
       const { text, fit } = tried[index] as Tried;
       return { fit, isRight: this.#means(text) === this.#means(phrase) };
     });
     const talk = tried.slice(this.#read.size).filter(({ text }) => this.#means(text) !== "[]");
-    return { accent, phrases, talk: talk.map(({ fit }) => fit), talks: this.#talk.length };
+    return { phrases, talk: talk.map(({ fit }) => fit), talks: this.#talk.length };
   }
 
   #means(text: string): string {
     return JSON.stringify(this.#options.reader.read([text]).statements);
   }
 
-  #outcomeOf(hearings: readonly Hearing[], texts: readonly (readonly string[])[]): Outcome {
-    const choice = chooseVoice(hearings);
-    const [usual, chosen] = [USUAL_VOICE, choice].map(({ accent }) => ACCENTS.indexOf(accent)) as [
-      number,
-      number,
-    ];
-    const [before, after] = [hearings[usual], hearings[chosen]] as [Hearing, Hearing];
+  #outcomeOf(heard: readonly Heard[]): Outcome {
+    const choice = chooseVoice(heard);
+    const [before, after] = [USUAL_VOICE, choice].map((manner) =>
+      heard.find((one) => isSameManner(one, manner)),
+    ) as [Heard, Heard];
     return {
       choice,
       phrases: this.#read.size,
@@ -188,8 +204,8 @@ export class Drill {
       noise: this.#noise.length,
       lines: [...this.#read.keys()].map((phrase, index) => ({
         phrase,
-        before: texts[usual]?.[index] ?? "",
-        after: texts[chosen]?.[index] ?? "",
+        before: before.texts[index] ?? "",
+        after: after.texts[index] ?? "",
       })),
     };
   }

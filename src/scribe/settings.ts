@@ -20,6 +20,7 @@ const settingsSchema = v.object({
   voice: v.optional(
     v.object({
       accent: v.picklist(["dictionary", "southern", "northern"]),
+      warp: v.optional(v.pipe(v.number(), v.minValue(0.5), v.maxValue(2)), 1),
       shift: v.pipe(v.number(), v.minValue(-10), v.maxValue(10)),
     }),
   ),

@@ -29,8 +29,8 @@ export const drillWords = {
     southern: "with southern English words beside",
     northern: "with northern English words beside",
   },
-  chosen: (accent: string, shift: number) =>
-    `Chosen: ${accent}, ${shift === 0 ? "and the usual care" : shift < 0 ? "and more is believed" : "and less is believed"}.`,
+  chosen: (accent: string, warp: number, shift: number) =>
+    `Chosen: ${accent}${warp === 1 ? "" : warp < 1 ? ", as for a deep voice" : ", as for a high voice"}, ${shift === 0 ? "and the usual care" : shift < 0 ? "and more is believed" : "and less is believed"}.`,
   noGain: "The usual ways are the best for this voice.",
   keep: "Keep it",
   kept: "Kept. These ears now know your voice.",

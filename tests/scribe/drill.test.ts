@@ -4,7 +4,12 @@ import { compileGrammar } from "../../grammar/fsg/compile.ts";
 import { heardGrammar } from "../../grammar/fsg/heard-grammar.ts";
 import { createReader } from "../../grammar/read.ts";
 import { CHAT_S, Drill, type DrillEars, QUIET_S } from "../../src/scribe/drill.ts";
-import { limitsOf, USUAL_VOICE, type VoiceChoice } from "../../src/speech/offline/suit.ts";
+import {
+  limitsOf,
+  type Manner,
+  USUAL_VOICE,
+  type VoiceChoice,
+} from "../../src/speech/offline/suit.ts";
 import type { RecogniserEars, Utterance } from "../../src/speech/recogniser.ts";
 import { DRILL_PHRASES } from "../../src/words/drill.ts";
 import { FakeClock } from "../speech/fake-clock.ts";
@@ -29,6 +34,9 @@ class ScriptedEars implements DrillEars {
   told: RecogniserEars | undefined;
   suits: { voice?: VoiceChoice; withSound?: boolean }[] = [];
   heardIn: VoiceChoice["accent"] = "southern";
+  /** Where set, the warp at which the voice is clear in any accent. */
+  heardAt: number | undefined;
+  tried: Manner[] = [];
   #said = new Map<Uint8Array, string>();
 
   suit(part: { voice?: VoiceChoice; withSound?: boolean }): void {
@@ -61,12 +69,12 @@ class ScriptedEars implements DrillEars {
     this.told?.onUtterance(utterance);
   }
 
-  async try(sounds: readonly Uint8Array[], accent: VoiceChoice["accent"]) {
-    const fit = limitsOf(USUAL_VOICE).refuseBelow + (accent === this.heardIn ? 5 : -1);
-    return sounds.map((sound) => {
-      const text = this.#said.get(sound) as string;
-      return { text: accent === this.heardIn ? text : "", fit };
-    });
+  async try(sounds: readonly Uint8Array[], manner: Manner) {
+    this.tried.push(manner);
+    const isClear =
+      this.heardAt === undefined ? manner.accent === this.heardIn : manner.warp === this.heardAt;
+    const fit = limitsOf(USUAL_VOICE).refuseBelow + (isClear ? 5 : -1);
+    return sounds.map((sound) => ({ text: isClear ? (this.#said.get(sound) ?? "") : "", fit }));
   }
 }
 
@@ -133,6 +141,18 @@ describe("the drill", () => {
     expect(state.outcome.choice.accent).toBe("southern");
     expect(state.outcome.right).toEqual({ before: 0, after: 20 });
     expect(state.outcome.talk).toEqual({ before: 0, after: 0, of: 1 });
+  });
+
+  it("tries every warp, and the accents at the best", async () => {
+    ears.heardAt = 0.8;
+    readAll();
+    await finish();
+    const state = drill.state.value;
+    if (state.is !== "done") throw new Error(state.is);
+    expect(state.outcome.choice).toMatchObject({ accent: "dictionary", warp: 0.8 });
+    expect(
+      ears.tried.filter(({ accent }) => accent !== "dictionary").map(({ warp }) => warp),
+    ).toEqual([0.8, 0.8]);
   });
 
   it("keeps the last try at a phrase, and forgets all when told", async () => {

@@ -1,14 +1,16 @@
 /** The ears of the app, put together in Node from the files of the packages. */
 import createModule from "soundswallower";
+import { withAccent } from "../../src/speech/offline/accents.ts";
 import { PhraseDecoder } from "../../src/speech/offline/decoder.ts";
 import type { DecoderModule } from "../../src/speech/offline/decoder-module.ts";
-import { Ear, type Heard } from "../../src/speech/offline/ear.ts";
+import { type Decoders, Ear, type Heard } from "../../src/speech/offline/ear.ts";
 import type { EarsFile } from "../../src/speech/offline/ears-files.ts";
 import { languageOf } from "../../src/speech/offline/ears-language.ts";
 import { withOwnWords } from "../../src/speech/offline/own-words.ts";
 import { LOOP_DICTIONARY, phoneLoop } from "../../src/speech/offline/phone-loop.ts";
 import type { Names } from "../../src/speech/offline/places.ts";
 import { parseDictionary } from "../../src/speech/offline/pronounce.ts";
+import { type Manner, USUAL_VOICE, warped } from "../../src/speech/offline/suit.ts";
 import { FRAME_SAMPLES, SOUND_RATE_HZ, Suppressor } from "../../src/speech/offline/suppressor.ts";
 import { earsPack } from "./build/ears-pack.ts";
 import { resample } from "./resample.ts";
@@ -36,18 +38,36 @@ const WARM_SECONDS = 5;
 /** Silence after a file, so that its last words come to an end. */
 const TAIL_SAMPLES = SOUND_RATE_HZ;
 
-/** @param pack the files that the build ships, or others in their place */
-export async function createNodeEar(own: Names = {}, pack = earsPack()): Promise<NodeEar> {
+/** Decoders for voices heard in one manner. */
+export async function createNodeDecoders(
+  own: Names = {},
+  pack = earsPack(),
+  manner: Manner = USUAL_VOICE,
+): Promise<Decoders> {
   const module = (await createModule()) as DecoderModule;
   const text = (file: EarsFile) => new TextDecoder().decode(pack[file]);
   const known = parseDictionary(text("words.txt"));
   const words = await withOwnWords(known, own, async () => text("dictionary.txt"));
-  const { fsg, dictionary } = languageOf(text("grammar.fsg"), words, own);
-  const suppressor = await Suppressor.create(new Uint8Array(pack["suppressor.wasm"]));
-  const decoders = {
-    phrases: new PhraseDecoder({ module, model: pack, dictionary, fsg }),
-    loop: new PhraseDecoder({ module, model: pack, dictionary: LOOP_DICTIONARY, fsg: phoneLoop() }),
+  const { fsg, dictionary } = languageOf(
+    text("grammar.fsg"),
+    withAccent(words, manner.accent),
+    own,
+  );
+  const common = { module, model: pack, config: warped(manner) };
+  return {
+    phrases: new PhraseDecoder({ ...common, dictionary, fsg }),
+    loop: new PhraseDecoder({ ...common, dictionary: LOOP_DICTIONARY, fsg: phoneLoop() }),
   };
+}
+
+/** @param pack the files that the build ships, or others in their place */
+export async function createNodeEar(
+  own: Names = {},
+  pack = earsPack(),
+  manner: Manner = USUAL_VOICE,
+): Promise<NodeEar> {
+  const decoders = await createNodeDecoders(own, pack, manner);
+  const suppressor = await Suppressor.create(new Uint8Array(pack["suppressor.wasm"]));
   return {
     warm({ samples, rateHz }) {
       const start = samples.subarray(0, rateHz * WARM_SECONDS);

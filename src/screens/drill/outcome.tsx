@@ -7,7 +7,7 @@ import type { App } from "../app.ts";
 export function Outcome({ app, outcome }: { app: App; outcome: Found }) {
   const { choice, phrases, right, talk, noise, lines } = outcome;
   const [isKept, setKept] = useState(false);
-  const isUsual = choice.accent === "dictionary" && choice.shift === 0;
+  const isUsual = choice.accent === "dictionary" && choice.warp === 1 && choice.shift === 0;
   const keep = () => {
     app.setSettings({ voice: isUsual ? undefined : choice });
     setKept(true);
@@ -36,7 +36,11 @@ export function Outcome({ app, outcome }: { app: App; outcome: Found }) {
         </tbody>
       </table>
       <p>{words.noise(noise)}</p>
-      <p>{isUsual ? words.noGain : words.chosen(words.accents[choice.accent], choice.shift)}</p>
+      <p>
+        {isUsual
+          ? words.noGain
+          : words.chosen(words.accents[choice.accent], choice.warp, choice.shift)}
+      </p>
       <button type="button" class="button button-main button-wide" disabled={isKept} onClick={keep}>
         {isKept ? words.kept : words.keep}
       </button>

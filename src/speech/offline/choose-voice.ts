@@ -1,16 +1,14 @@
-/** What suits a voice best, from what it was heard to say: its accent, and the limits of fit. */
-import type { Accent } from "./accents.ts";
-import { limitsOf, USUAL_VOICE, type VoiceChoice } from "./suit.ts";
+/** What suits a voice best, from what it was heard to say: its manner, and the limits of fit. */
+import { isSameManner, limitsOf, type Manner, USUAL_VOICE, type VoiceChoice } from "./suit.ts";
 
-/** One phrase as one accent heard it. */
+/** One phrase as it was heard in one manner. */
 export interface Take {
   /** Whether it stated what was on the screen. */
   isRight: boolean;
   fit: number;
 }
 
-export interface Hearing {
-  accent: Accent;
+export interface Hearing extends Manner {
   /** In the order of the phrases. */
   phrases: readonly Take[];
   /** Fits of talk that a phrase was made of; talk of which none could be made is left out. */
@@ -29,13 +27,13 @@ const TALK_WEIGHT = 2;
 /** Keeps the limits where they are while nothing speaks for another. */
 const PULL = 0.01;
 
-/** Another accent than the dictionary's must hear more phrases right. */
+/** Another manner than the usual must hear more phrases right; of equals, the first is taken. */
 export function chooseVoice(hearings: readonly Hearing[]): VoiceChoice {
-  const usual = hearings.find(({ accent }) => accent === USUAL_VOICE.accent);
+  const usual = hearings.find((hearing) => isSameManner(hearing, USUAL_VOICE));
   const [best] = [...hearings].sort((a, b) => countRight(b) - countRight(a));
   if (!usual || !best) return USUAL_VOICE;
   const chosen = countRight(best) >= countRight(usual) + MORE_RIGHT ? best : usual;
-  return { accent: chosen.accent, shift: chooseShift(chosen) };
+  return { accent: chosen.accent, warp: chosen.warp, shift: chooseShift(chosen) };
 }
 
 const countRight = ({ phrases }: Hearing): number =>

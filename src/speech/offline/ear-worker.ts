@@ -1,6 +1,6 @@
 /** The ear at work, away from the page. */
 import createModule from "soundswallower";
-import { type Accent, withAccent } from "./accents.ts";
+import { withAccent } from "./accents.ts";
 import { PhraseDecoder } from "./decoder.ts";
 import { type DecoderModule, MODEL_PARTS, type ModelFiles } from "./decoder-module.ts";
 import { type Decoders, Ear } from "./ear.ts";
@@ -12,7 +12,7 @@ import { withOwnWords } from "./own-words.ts";
 import { LOOP_DICTIONARY, phoneLoop } from "./phone-loop.ts";
 import { parseDictionary } from "./pronounce.ts";
 import { RateChanger } from "./rate-changer.ts";
-import { isTold, limitsOf, type Suit } from "./suit.ts";
+import { isTold, limitsOf, type Manner, type Suit, warped } from "./suit.ts";
 import { SOUND_RATE_HZ, Suppressor } from "./suppressor.ts";
 import { judge } from "./trial.ts";
 import type { FromWorker, Piece, ToWorker } from "./worker-messages.ts";
@@ -24,8 +24,8 @@ const tell = (message: FromWorker) => postMessage(message);
 interface Parts {
   suppressor: Suppressor;
   decoders: Decoders;
-  /** A decoder that knows the angler's own words, and how he says words. */
-  knowing(own: Suit["own"], accent: Accent): Promise<PhraseDecoder>;
+  /** Decoders that know the angler's own words, and how he says words. */
+  knowing(own: Suit["own"], manner: Manner): Promise<Decoders>;
   suit: Suit;
 }
 
@@ -39,20 +39,26 @@ async function prepare({ base, suit }: Message<"prepare">): Promise<Parts> {
   const module = (await createModule({ wasmBinary })) as DecoderModule;
   const words = parseDictionary(await text("words.txt"));
   const grammar = await text("grammar.fsg");
-  const knowing = async (own: Suit["own"], accent: Accent) => {
+  const knowing = async (own: Suit["own"], manner: Manner) => {
     const known = await withOwnWords(words, own, () => text("dictionary.txt"));
-    const { fsg, dictionary } = languageOf(grammar, withAccent(known, accent), own);
-    return new PhraseDecoder({ module, model, dictionary, fsg });
+    const { fsg, dictionary } = languageOf(grammar, withAccent(known, manner.accent), own);
+    const common = { module, model, config: warped(manner) };
+    return {
+      phrases: new PhraseDecoder({ ...common, dictionary, fsg }),
+      loop: new PhraseDecoder({ ...common, dictionary: LOOP_DICTIONARY, fsg: phoneLoop() }),
+    };
   };
   return {
     suppressor: await Suppressor.create(await files.read("suppressor.wasm")),
-    decoders: {
-      phrases: await knowing(suit.own, suit.voice.accent),
-      loop: new PhraseDecoder({ module, model, dictionary: LOOP_DICTIONARY, fsg: phoneLoop() }),
-    },
+    decoders: await knowing(suit.own, suit.voice),
     knowing,
     suit,
   };
+}
+
+function dismiss({ phrases, loop }: Decoders): void {
+  phrases.delete();
+  loop.delete();
 }
 
 /** Pieces of sound in, at any rate; what is heard is told. */
@@ -111,19 +117,19 @@ function work(): void {
   /** The words change between two utterances: the ear keeps its place in the sound. */
   async function learn({ suit }: Message<"learn">): Promise<Parts> {
     const known = await prepared();
-    const phrases = await known.knowing(suit.own, suit.voice.accent);
+    const decoders = await known.knowing(suit.own, suit.voice);
     hearing?.end();
-    known.decoders.phrases.delete();
-    known.decoders.phrases = phrases;
+    dismiss(known.decoders);
+    Object.assign(known.decoders, decoders);
     known.suit = suit;
     return known;
   }
 
-  async function hearAnew({ sounds, accent }: Message<"try">): Promise<void> {
-    const { knowing, suit, decoders } = await prepared();
-    const phrases = await knowing(suit.own, accent);
-    const tried = sounds.map((sound) => judge({ ...decoders, phrases }, fromMuLaw(sound)));
-    phrases.delete();
+  async function hearAnew({ sounds, manner }: Message<"try">): Promise<void> {
+    const { knowing, suit } = await prepared();
+    const decoders = await knowing(suit.own, manner);
+    const tried = sounds.map((sound) => judge(decoders, fromMuLaw(sound)));
+    dismiss(decoders);
     tell({ is: "tried", tried });
   }
 

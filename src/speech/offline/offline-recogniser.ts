@@ -2,11 +2,10 @@
 
 import { Alarm, type Clock, systemClock } from "../clock.ts";
 import type { Recogniser, RecogniserEars, Trouble, TroubleReason } from "../recogniser.ts";
-import type { Accent } from "./accents.ts";
 import { EarsFiles } from "./ears-files.ts";
 import { type Microphone, type OpenMicrophone, openMicrophone } from "./microphone.ts";
 import type { Names } from "./places.ts";
-import { type Suit, USUAL_VOICE, type VoiceChoice } from "./suit.ts";
+import { type Manner, type Suit, USUAL_VOICE, type VoiceChoice } from "./suit.ts";
 import type { FromWorker, ToWorker, Tried } from "./worker-messages.ts";
 
 /** The browser may be asking for leave to use the microphone. */
@@ -76,16 +75,16 @@ export class OfflineRecogniser implements Recogniser {
   }
 
   /**
-   * Hears kept utterances anew with another accent; not while it hears others. Fails where the ears'
+   * Hears kept utterances anew in another manner; not while it hears others. Fails where the ears'
    * files are not kept, or the worker fails.
    * @param sounds as utterances brought them
    */
-  async try(sounds: readonly Uint8Array[], accent: Accent): Promise<readonly Tried[]> {
+  async try(sounds: readonly Uint8Array[], manner: Manner): Promise<readonly Tried[]> {
     await this.prepare();
     if (!this.#worker) throw new Error("the ears' files have not been fetched");
     return new Promise((done, fail) => {
       this.#trial = { done, fail };
-      this.#tell({ is: "try", sounds, accent });
+      this.#tell({ is: "try", sounds, manner });
     });
   }
 

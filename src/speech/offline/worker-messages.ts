@@ -1,13 +1,12 @@
 /** What the page and the ear's worker say to each other. Sound goes straight to the worker, by a port. */
-import type { Accent } from "./accents.ts";
-import type { Suit } from "./suit.ts";
+import type { Manner, Suit } from "./suit.ts";
 
 export type ToWorker =
   | { is: "prepare"; base: string; suit: Suit }
   /** The angler's own words are these now, and this his voice. */
   | { is: "learn"; suit: Suit }
-  /** Kept utterances, as "heard" brought them, are to be heard anew with another accent. */
-  | { is: "try"; sounds: readonly Uint8Array[]; accent: Accent }
+  /** Kept utterances, as "heard" brought them, are to be heard anew in another manner. */
+  | { is: "try"; sounds: readonly Uint8Array[]; manner: Manner }
   /** Pieces of sound follow on the port, at this rate. */
   | { is: "listen"; sound: MessagePort; rateHz: number }
   | { is: "finish" };

@@ -12,6 +12,7 @@ const takes = (count: number, isRight: boolean, fit: number) =>
   Array.from({ length: count }, () => ({ isRight, fit }));
 const hearing = (part: Partial<Hearing>): Hearing => ({
   accent: "dictionary",
+  warp: 1,
   phrases: takes(20, true, refuseBelow + 8),
   talk: [],
   talks: 6,
@@ -32,6 +33,14 @@ describe("what suits a voice", () => {
     const phrases = [...takes(15, true, refuseBelow + 8), ...takes(5, false, refuseBelow + 8)];
     const choice = chooseVoice([hearing({ phrases }), hearing({ accent: "northern" })]);
     expect(choice.accent).toBe("northern");
+  });
+
+  it("is the warp that hears more phrases right", () => {
+    const phrases = [...takes(15, true, refuseBelow + 8), ...takes(5, false, refuseBelow + 8)];
+    expect(chooseVoice([hearing({ phrases }), hearing({ warp: 0.8 })])).toEqual({
+      ...USUAL_VOICE,
+      warp: 0.8,
+    });
   });
 
   it("believes more where phrases are refused, and takes no talk by it", () => {
