@@ -26,12 +26,16 @@ const OFTEN: Readonly<Record<string, number>> = {
   correction: 3,
 };
 
+/** States nothing by itself: the answer to what Review asks. */
+const YES = "yes";
+
 /** Shared rules (species, baits, numbers) are the whole grammar's where none stands in `HEARD`. */
 export function heardGrammar(own: OwnWords = {}): Grammar {
   const { name, publicRule, rules: shared } = wholeGrammar(own);
   const rules = new Map<string, Node>(shared);
   for (const [rule, source] of Object.entries(HEARD)) rules.set(rule, parseRightHandSide(source));
-  const ids = PHRASES.map(({ id }) => id).filter((id) => HEARD[id] !== undefined);
+  const phrases = PHRASES.map(({ id }) => id).filter((id) => HEARD[id] !== undefined);
+  const ids = [...phrases, YES];
   rules.set(
     publicRule,
     parseRightHandSide(ids.map((id) => `/${OFTEN[id] ?? 1}/ <${id}>`).join(" | ")),

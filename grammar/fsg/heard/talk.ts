@@ -1,5 +1,6 @@
 /** How the session's acts, reminders, corrections and what is taken back are heard. */
 export const HEARD_TALK: Readonly<Record<string, string>> = {
+  yes: "/4/ yes [that's right] | /2/ yeah | yep | /2/ that's right | that's correct | right as it is | leave it",
   note: "/3/ [make a | take a] note <text>",
   withdraw:
     "/6/ scratch (/3/ that | the last one) | /6/ [no] (/2/ undo | /2/ delete | cancel | forget | /2/ take out | take off | remove | scrap | scrub) (/3/ that | that one | /2/ the last one | the last fish) | undo | take that (/2/ out | off | back) | that (was | is) wrong | /4/ (/2/ scratch | /2/ delete | /3/ take out | cancel | remove | scrap) fish [number] <to-ninety-nine> | take fish <to-ninety-nine> (out | off) | (delete | scratch | take out) the <ordinal> fish | ignore that | delete last entry | undo the last entry | no scratch that | fish <to-ninety-nine> needs taking out",

@@ -7,6 +7,8 @@ import { sample, seededRandom } from "../../../grammar/jsgf/sample.ts";
 import { type Node, rulesIn } from "../../../grammar/jsgf/syntax.ts";
 import { PHRASES } from "../../../grammar/phrases/index.ts";
 import { createReader } from "../../../grammar/read.ts";
+import { isYes } from "../../../src/scribe/yes.ts";
+import { reviewWords } from "../../../src/words/review.ts";
 
 const grammar = heardGrammar();
 const dfa = compileGrammar(grammar);
@@ -37,6 +39,16 @@ describe("what can be heard", () => {
     const examples = PHRASES.flatMap((phrase) => Object.keys(phrase.examples)).filter(isSpeakable);
     const heard = examples.filter((example) => accepts(dfa, words(example)));
     expect(heard.length / examples.length).toBeGreaterThan(0.9);
+  });
+
+  it("is yes, in most ways in which Review takes it, and in no other", () => {
+    const heard = reviewWords.yes.filter((line) => accepts(dfa, words(line)));
+    expect(heard.length).toBeGreaterThanOrEqual(7);
+    const random = seededRandom(4);
+    const said = Array.from({ length: 60 }, () =>
+      sample(grammar.rules.get("yes") as Node, grammar, random),
+    );
+    expect(said.filter((line) => !isYes(line as string))).toEqual([]);
   });
 
   it("stays small enough for a phone", () => {
