@@ -19,29 +19,32 @@ interface TraceEvent {
 
 const CATEGORIES = ["toplevel", "devtools.timeline"];
 const TASK = /RunTask$/;
+/** What a page's own timer ran. */
+export const TIMER = /^TimerFire$/;
 
-/** Traces a page until what is run in it has come to its end. */
+/** Traces a page until what is run in it has come to its end. @param what the names of what counts */
 export async function tasksOf(
   browser: Browser,
   page: Page,
   run: () => Promise<unknown>,
+  what = TASK,
 ): Promise<Tasks> {
   await browser.startTracing(page, { categories: CATEGORIES });
   await run();
   const { traceEvents } = JSON.parse((await browser.stopTracing()).toString()) as {
     traceEvents: TraceEvent[];
   };
-  return { lengthsMs: lengthsOf(traceEvents) };
+  return { lengthsMs: lengthsOf(traceEvents, what) };
 }
 
 /** Of the main thread that worked most, where a trace has seen several pages. */
-function lengthsOf(events: readonly TraceEvent[]): number[] {
+function lengthsOf(events: readonly TraceEvent[], what: RegExp): number[] {
   const mains = events.filter(
     ({ name, args }) => name === "thread_name" && args?.name === "CrRendererMain",
   );
   const byThread = mains.map(({ pid, tid }) =>
     events
-      .filter((one) => one.pid === pid && one.tid === tid && TASK.test(one.name))
+      .filter((one) => one.pid === pid && one.tid === tid && what.test(one.name))
       .map(({ tdur = 0 }) => tdur / 1000),
   );
   const total = (lengths: readonly number[]) => lengths.reduce((sum, one) => sum + one, 0);

@@ -56,6 +56,7 @@ export async function measure({ seed }: Options): Promise<Measured> {
   const slow = phrases.slice(0, SLOWLY);
   const lines = (noise: Noise) => made(slow, noise, seed).map(({ line }) => line);
   const slowly = await inChromium({
+    "nothing, for the timer alone": Array.from({ length: SLOWLY }, () => ""),
     "as drawn": lines(QUIET),
     "all noise as stated": lines(AS_STATED),
     talk: (tables(reader).talk ?? []).slice(0, SLOWLY).map(({ line }) => line),
