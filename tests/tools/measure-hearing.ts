@@ -17,7 +17,7 @@ import { SOUND_RATE_HZ } from "../../src/speech/offline/suppressor.ts";
 import { dictate, isInstalled } from "./hearing/dictation.ts";
 import { recordings } from "./hearing/people.ts";
 import { quantile, Score, share } from "./hearing/score.ts";
-import { examples, inOneBreath, sampled, talk, told } from "./hearing/sets.ts";
+import { examples, inOneBreath, plain, sampled, talk, told } from "./hearing/sets.ts";
 import { createNodeEar, type NodeHeard } from "./node-ear.ts";
 import { OTHER_VOICES, speak, under, VOICES, type Weather } from "./scene.ts";
 import type { Sound } from "./wav.ts";
@@ -30,7 +30,7 @@ const { values } = parseArgs({
     parts: {
       type: "string",
       default:
-        "clean,told,examples,breath,wind 20,wind 15,wind 10,wind 5,wind 0,pink 10,slow,quick,others,talk,people,idle,dictation",
+        "clean,plain,told,examples,breath,wind 20,wind 15,wind 10,wind 5,wind 0,pink 10,slow,quick,others,talk,people,idle,dictation",
     },
   },
 });
@@ -204,6 +204,7 @@ function measurePart(part: string): void {
   }
   const parts: Readonly<Record<string, () => void>> = {
     clean: () => measurePhrases("clean", phrases()),
+    plain: () => measurePhrases("plain", plain(count, seed)),
     told: () => measurePhrases("told", told(count, seed)),
     examples: () => measurePhrases("examples", examples(count, seed)),
     breath: () => measurePhrases("in one breath", inOneBreath(count, seed)),

@@ -48,12 +48,23 @@ export const inOneBreath = (count: number, seed: number): string[] =>
 export const examples = (count: number, seed: number): string[] =>
   drawFrom(PHRASES.flatMap((phrase) => Object.keys(phrase.examples)).filter(usable), count, seed);
 
+/** Plain phrases that no setting of the ears was chosen by. */
+export const plain = (count: number, seed: number): string[] =>
+  drawFrom(linesOf(new URL("plain.txt", import.meta.url)).filter(usable), count, seed);
+
 /** Ordinary talk on the bank, none of it for the log. */
 export const talk = (count: number, seed: number): string[] =>
-  drawFrom(["chatter.txt", "bankside-chatter.txt"].flatMap(linesOf).filter(isSpoken), count, seed);
+  drawFrom(
+    ["chatter.txt", "bankside-chatter.txt"]
+      .map((file) => new URL(`../../grammar/tables/${file}`, import.meta.url))
+      .flatMap(linesOf)
+      .filter(isSpoken),
+    count,
+    seed,
+  );
 
-const linesOf = (file: string): string[] =>
-  readFileSync(new URL(`../../grammar/tables/${file}`, import.meta.url), "utf8")
+const linesOf = (file: URL): string[] =>
+  readFileSync(file, "utf8")
     .split("\n")
     .filter((line) => line && !line.startsWith("#"));
 
