@@ -13,6 +13,7 @@ export const sharedWords = {
   tooMuch: "The link is far too long to be a session, so it was not unpacked. Ask for it again.",
   ownLog: "Open your own log",
   eachFish: "Each fish",
+  moreFish: (entries: number) => `More fish are in the link; not shown here: ${entries}.`,
   howItWent: "How it went",
   fishTable: { at: "Time", fish: "Fish", size: "Size", depth: "Depth" },
   notNamed: "not named",

@@ -165,6 +165,7 @@ describe("a link that is no good", () => {
     ["null", "null"],
     ["another form", '{"form":"strange"}'],
     ["a span of years", full({ waits: [0, 9e7], kinds: "dd" })],
+    ["more than any day has", full({ waits: Array(6000).fill(0), kinds: "d".repeat(6000) })],
     ["too few times", full({ waits: [0], kinds: "dd" })],
     ["a letter of nobody's", full({ waits: [0], kinds: "q" })],
     ["a weight of nobody's fish", full({ waits: [0], kinds: "f", columns: { f: [0, 0, [-5]] } })],

@@ -7,6 +7,9 @@ import { formatClock, formatLength, formatWeight } from "../../ui/format.ts";
 import { sharedWords as words } from "../../words/shared.ts";
 import { chartOf } from "../pass-on/chart-of.tsx";
 
+/** A table of more is no longer read, and stops a phone. */
+const MOST_ROWS = 300;
+
 interface ToldProps {
   shared: Shared;
   styles: Styles;
@@ -55,11 +58,12 @@ function EachFish({ session, styles }: { session: Session; styles: Styles }) {
           </tr>
         </thead>
         <tbody>
-          {fish.map((entry) => (
+          {fish.slice(0, MOST_ROWS).map((entry) => (
             <FishRow key={entry.id} entry={entry} styles={styles} />
           ))}
         </tbody>
       </table>
+      {fish.length > MOST_ROWS && <p>{words.moreFish(fish.length - MOST_ROWS)}</p>}
     </section>
   );
 }

@@ -1,10 +1,10 @@
-/** The largest days a link may hold, in shapes that cost the most: none may stop the phone. */
+/** Days far larger than any, in shapes that cost the most: none may stop the phone. */
 import type { LogEvent } from "../../../src/log/event.ts";
 import { foldSession } from "../../../src/log/fold.ts";
 import { START } from "../../share/days.ts";
 import { lookAt } from "./inputs.ts";
 
-/** As many as a link may hold (`src/share/link/full.ts`). */
+/** Four times what a link may hold (`src/share/link/full.ts`); files hold more. */
 const EVENTS = 20_000;
 const SECOND_MS = 1000;
 const US_PER_MS = 1000;
