@@ -4,6 +4,7 @@ import { render } from "preact";
 import { SteadyClock } from "./log/clock.ts";
 import { IdbStore } from "./log/idb-store.ts";
 import { LOG_NAME } from "./log/log-name.ts";
+import type { Session } from "./log/session.ts";
 import type { App } from "./screens/app.ts";
 import { Shell } from "./screens/shell.tsx";
 import type { Attendant } from "./scribe/attendant.ts";
@@ -29,7 +30,7 @@ function makeApp(): App {
   const desks = new Desks(new IdbStore(LOG_NAME, clock), clock, small);
   const desk = desks.current;
   const session = computed(() => desk.value.session.value);
-  const isRunning = computed(() => ["fishing", "paused"].includes(session.value.state));
+  const isRunning = computed(() => lasts(session.value));
   const now = signal(desk.value.now());
   const settings = signal(readSettings(small.get("settings")));
   // Until the ears are here and know better.
@@ -122,7 +123,11 @@ function makeApp(): App {
     isAwake,
     sample: desks.sample,
     past: computed(() => attendant.value?.past.value ?? []),
-    updateWaiting: computed(() => version.isWaiting.value && !isRunning.value),
+    // The angler's own session may run on behind a sample.
+    updateWaiting: computed(
+      () =>
+        version.isWaiting.value && ![session, desks.own.session].some(({ value }) => lasts(value)),
+    ),
     canUndo: computed(() => session.value.corrections.length > 0),
     canRedo: computed(() => session.value.undone.length > 0),
     ...byHand(() => desk.value.notebook.value),
@@ -159,6 +164,8 @@ function makeApp(): App {
     takeUpdate: () => version.take(),
   };
 }
+
+const lasts = ({ state }: Session) => state === "fishing" || state === "paused";
 
 const hearingSaysWhy = () => {};
 

@@ -13,7 +13,9 @@ export const joinWords = {
   invited: {
     title: "You are invited",
     to: (board: string, seat: string) => `Board “${board}”, seat “${seat}”.`,
-    at: (host: string) => `What you log goes to ${host}, and to nobody else.`,
+    sendsTo: (host: string) =>
+      `What you log goes to ${host}. Everybody with an invitation to this board sees it there.`,
+    readsFrom: (host: string) => `The board is at ${host}.`,
     until: (day: string, clock: string) => `The invitation is good until ${day}, ${clock}.`,
     isOver: "This invitation is over. Ask for a new one.",
     toWatch: "This invitation is for watching: it sends nothing of yours.",

@@ -39,7 +39,12 @@ async function inSession(): Promise<Bench> {
   await bench.type(
     "rig two, depth half a metre, size sixteen hook, on red maggot, out to eleven metres",
   );
-  await bench.type("F1 ninety two pounds eleven", "carp forty four pounds six", "roach forty", "lost one");
+  await bench.type(
+    "F1 ninety two pounds eleven",
+    "carp forty four pounds six",
+    "roach forty",
+    "lost one",
+  );
   return bench;
 }
 

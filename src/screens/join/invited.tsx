@@ -63,14 +63,14 @@ interface WhereProps {
 }
 
 function Where({ app, invitation, isOver }: WhereProps) {
-  const { to, at, until, instead, unsafe } = words.invited;
+  const { to, sendsTo, readsFrom, until, instead, unsafe } = words.invited;
   const { protocol, host } = new URL(invitation.address);
   const ends = goodUntil(invitation);
   const old = app.board.membership.value?.invitation.board;
   return (
     <>
       <p>{to(invitation.board, invitation.seat)}</p>
-      <p>{at(host)}</p>
+      <p>{isForWatching(invitation.seat) ? readsFrom(host) : sendsTo(host)}</p>
       {protocol === "ws:" && <p class="warn">{unsafe}</p>}
       {isOver && <p class="warn">{words.invited.isOver}</p>}
       {ends !== undefined && !isOver && <p>{until(formatDay(ends), formatClock(ends))}</p>}
