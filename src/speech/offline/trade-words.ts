@@ -2,7 +2,8 @@
  * How the words are said that the model's dictionary lacks, in its phones, written by ear for a
  * British mouth, without source; and a second way of saying some that it has. "Metre" is read with
  * the vowel of "met", and "crucian" with the sound of "church", by the voices of Debian's `flite`
- * 2.2, with which the ears are measured (`flite -ps` prints it).
+ * 2.2, with which the ears are measured (`flite -ps` prints it). "How" is also said the Scottish way
+ * (Wells, Accents of English, 1982, ch. 5; from memory): the voice awb was not understood without it.
  */
 export const TRADE_WORDS: Readonly<Record<string, readonly string[]>> = {
   approx: ["AH P R AA K S"],
@@ -40,6 +41,8 @@ export const TRADE_WORDS: Readonly<Record<string, readonly string[]>> = {
   gobio: ["G OW B IY OW"],
   gonk: ["G AA NG K"],
   hooklength: ["HH UH K L EH NG K TH", "HH UH K L EH NG TH"],
+  how: ["HH AW", "HH AH UW"],
+  "how's": ["HH AW Z", "HH AH UW Z"],
   jigger: ["JH IH G ER", "JH IH G AH"],
   knote: ["N OW T"],
   koi: ["K OY"],
