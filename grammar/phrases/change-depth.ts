@@ -11,6 +11,7 @@ export const depth: Phrase = {
     "[now | i'm | we're | just] [set | fishing | gone to | going to | down to | up to | fishing shallow | fishing shallow at | fishing deep | set at | set it | going | gone | at | fishing at | in | it's | water's | lake's | peg's | on the bottom at | plumbed up | plumbed up at | plumbed | set to | setting it at | that's | swim's | fishing in | now at | running | running at | i'm at | the peg's | got | i've got | about] [about] <length> (deep | of depth | depth | depth now | of water | down | in depth | under the float) [now]",
     "(shallowed | shallowed up | shallowed off | deepened | deepened up | come up | gone down | gone up | shallowing up | deepening up | going up | going down) to (<length>) [deep | now]",
     "(plumbed | plumbed up | plumbed it | plumbed up at | plumbed it at | plumbed up to | set at | set to | set the rig at | set my rig at | set my float at | set the float at | fishing at depth | float set at | rig set at | rig's set at | depth to | set it at | set it to | set the rig to | set the float to | plumbing up at | plumbed in at | rig at | float at | set rig at) [about] (<length>) [deep | now]",
+    "(fishing | now fishing | i'm fishing) [at | about | at about] (<length>) [now]",
   ],
   examples: {
     "depth half a metre": [{ kind: "change", depthMm: 500, unit: { length: "m" } }],
@@ -19,6 +20,7 @@ export const depth: Phrase = {
     "shallowed up to eighteen inches": [
       { kind: "change", depthMm: 18 * 25.4, unit: { length: "in" } },
     ],
+    "fishing at four foot six": [{ kind: "change", depthMm: 4.5 * 304.8, unit: { length: "ft" } }],
     "depth sixty": [{ kind: "change", depthMm: 600, unit: { length: "cm" } }],
     "depth one twenty": [{ kind: "change", depthMm: 1200, unit: { length: "cm" } }],
   },
@@ -26,12 +28,17 @@ export const depth: Phrase = {
     const read = bareLength(said);
     if (!read) return undefined;
     const { mm, unit, doubts } = read;
+    if (FISHING.test(said.words) && unit === "m" && mm >= LEAST_DISTANCE_MM) return undefined;
     return {
       statements: [{ kind: "change", depthMm: mm, unit: { length: unit } }],
       doubts: mm > MOST_DEPTH_MM ? [...doubts, "an unlikely depth"] : doubts,
     };
   },
 };
+
+/** "Fishing at six metres" is how far out; in feet, or within a metre, it is how deep. */
+const FISHING = /^ (now |im )?fishing (at )?(about )?<length> (now )?$/;
+const LEAST_DISTANCE_MM = 1000;
 
 /** Deeper than a pole can be fished. */
 const MOST_DEPTH_MM = 10_000;

@@ -30,12 +30,17 @@ export const distance: Phrase = {
   states(said) {
     const read = metres(said);
     if (!read || read.mm < (said.items.length > 1 ? LEAST_MM : LEAST_BARE_MM)) return undefined;
+    if (IMPERIAL.has(read.unit) && !said.says("out", "out to", "away", "from the bank"))
+      return undefined;
     return {
       statements: [{ kind: "change", distanceMm: read.mm, unit: { length: read.unit } }],
       doubts: read.mm > MOST_MM ? ["an unlikely distance"] : [],
     };
   },
 };
+
+/** Feet and inches are how deep, unless it is said that they are how far: poles come in metres. */
+const IMPERIAL = new Set(["ft", "in"]);
 
 /** Nearer than this a length is a depth; further than the longest pole with its line it is a slip. */
 const LEAST_MM = 1000;
