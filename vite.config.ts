@@ -45,6 +45,8 @@ export const contentSecurityPolicy: Plugin = {
  */
 const isLaterSum = /src[\\/]analysis[\\/](?!effort[\\/]stretches|rates[\\/]rate-now)|@stdlib/;
 
+const licences = notices();
+
 /** The app asks before it takes an update, so it registers the worker (`sw.js`) itself. */
 const offline = VitePWA({
   registerType: "prompt",
@@ -72,7 +74,7 @@ const offline = VitePWA({
 export default defineConfig({
   // Relative addresses, so that the built folder works wherever it is put.
   base: "./",
-  plugins: [contentSecurityPolicy, noEval, earsFiles, notices, offline],
+  plugins: [contentSecurityPolicy, noEval, earsFiles, licences.ofApp, offline],
   build: {
     target: "es2022",
     // Phones that read the rest of the style sheets; what is newer is written out for them.
@@ -87,7 +89,7 @@ export default defineConfig({
       },
     },
   },
-  worker: { format: "es" },
+  worker: { format: "es", plugins: () => [licences.ofWorkers] },
   test: {
     projects: [
       { extends: true, test: { name: "house", include: ["tests/house/**/*.test.ts"] } },

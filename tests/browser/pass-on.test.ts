@@ -106,6 +106,10 @@ test("the code is the same link, read by a camera", async () => {
   await page.getByLabel("With each fish and its time").uncheck();
   await page.locator(".qr").waitFor();
   const url = await copiedLink();
+  // As many dots as phones have: with fewer, cells are of uneven widths.
+  const devtools = await bench.context.newCDPSession(page);
+  const phone = { width: 390, height: 844, deviceScaleFactor: 3, mobile: false };
+  await devtools.send("Emulation.setDeviceMetricsOverride", phone);
   const read = async () => {
     const shot = PNG.sync.read(await page.locator(".qr").screenshot());
     return jsqr(new Uint8ClampedArray(shot.data), shot.width, shot.height)?.data;

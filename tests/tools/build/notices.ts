@@ -2,7 +2,7 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { join } from "node:path";
-import type { Plugin } from "vite";
+import type { Plugin, Rolldown } from "vite";
 
 export const NOTICES_FILE = "licences.txt";
 
@@ -33,18 +33,31 @@ const INSIDE: readonly Notice[] = [
   },
 ];
 
-export const notices: Plugin = {
-  name: "notices",
-  apply: "build",
-  generateBundle(_, bundle) {
-    const modules = Object.values(bundle).flatMap((file) =>
-      file.type === "chunk" ? file.moduleIds : [],
-    );
-    const packages = new Set([...modules.flatMap(packageOf), ...APART, ...SERVICE_WORKER]);
-    const source = printNotices([...INSIDE, ...[...packages].sort().map(noticeOf)]);
-    this.emitFile({ type: "asset", fileName: NOTICES_FILE, source });
-  },
-};
+/** One plugin for the app and one for its workers, which are built apart and before it. */
+export function notices(): { ofApp: Plugin; ofWorkers: Plugin } {
+  const packages = new Set([...APART, ...SERVICE_WORKER]);
+  const gather = (bundle: Rolldown.OutputBundle) => {
+    for (const file of Object.values(bundle))
+      if (file.type === "chunk")
+        for (const name of file.moduleIds.flatMap(packageOf)) packages.add(name);
+  };
+  return {
+    ofWorkers: {
+      name: "notices-of-workers",
+      apply: "build",
+      generateBundle: (_, bundle) => gather(bundle),
+    },
+    ofApp: {
+      name: "notices",
+      apply: "build",
+      generateBundle(_, bundle) {
+        gather(bundle);
+        const source = printNotices([...INSIDE, ...[...packages].sort().map(noticeOf)]);
+        this.emitFile({ type: "asset", fileName: NOTICES_FILE, source });
+      },
+    },
+  };
+}
 
 /** The package that a module stands in, if any. */
 function packageOf(module: string): string[] {
