@@ -121,12 +121,13 @@ test("what is in the page cannot ask anybody else, in any of the usual ways", as
 });
 
 /** Whether anything comes back is nothing to the watcher. */
-const SOON = { timeout: 5000 };
-
 test("the watcher sees what does go to a stranger", async () => {
   const page = await (await watched()).newPage();
-  await page.goto("http://stranger.example/", SOON).catch(() => {});
-  await page.goto("https://stranger.example/", SOON).catch(() => {});
+  // An empty page has no policy. Fetched, not gone to: a page of a failed visit may not close again.
+  await page.evaluate(async () => {
+    for (const scheme of ["http", "https"])
+      await fetch(`${scheme}://stranger.example/`, { mode: "no-cors" }).catch(() => {});
+  });
   const met = strangers().map(({ address }) => address);
   expect(met).toContain("http://stranger.example/");
   expect(met).toContain("stranger.example:443");
