@@ -1,5 +1,6 @@
 import { expect, test, vi } from "vitest";
 import { randomOf } from "../simulation/random.ts";
+import { allSent } from "./all-sent.ts";
 import { BadLine } from "./bad-line.ts";
 import { LocalBoard } from "./local-board.ts";
 import { Phone } from "./phone.ts";
@@ -29,7 +30,7 @@ test("a line that breaks off in the middle of anything loses nothing and doubles
       await new Promise((done) => setTimeout(done, 40));
     }
     const within = { timeout: 40_000, interval: 50 };
-    await vi.waitFor(async () => expect(await phone.outbox.count()).toBe(0), within);
+    await allSent(phone, within);
     await vi.waitFor(() => expect(through.ids.length).toBeGreaterThanOrEqual(FISH), within);
     expect([...direct.ids].sort()).toEqual([...ids].sort());
     expect(through.ids).toEqual(direct.ids);

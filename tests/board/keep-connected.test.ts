@@ -1,15 +1,10 @@
 /** Staying with a board, with connections that a test makes and breaks. */
 import { errors, type NatsConnection } from "@nats-io/nats-core";
-import { afterEach, beforeEach, expect, test, vi } from "vitest";
+import { expect, test, vi } from "vitest";
 import { type KeepOptions, KeptConnection } from "../../src/board/keep-connected.ts";
+import { stopTime } from "../stopped-time.ts";
 
-beforeEach(() => {
-  vi.useFakeTimers();
-});
-
-afterEach(() => {
-  vi.useRealTimers();
-});
+stopTime();
 
 const INVITATION = { address: "ws://127.0.0.1", board: "b", seat: "s", jwt: "a.b.c", seed: "S" };
 

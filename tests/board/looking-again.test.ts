@@ -9,6 +9,7 @@ import type { FromBoard } from "../../src/board/talk.ts";
 import { MemoryOutbox } from "../../src/log/memory-outbox.ts";
 import { CountingSocket } from "../bench/board/counting-socket.ts";
 import { streamConfig } from "../tools/board/configuration.ts";
+import { allSent } from "./all-sent.ts";
 import { LocalBoard } from "./local-board.ts";
 import { Phone } from "./phone.ts";
 
@@ -70,14 +71,14 @@ async function watching(): Promise<Looker> {
 
 test("who looks again sees all of the board, and only what is new crosses the network", async () => {
   await phone.logFish(400);
-  await vi.waitFor(async () => expect(await phone.outbox.count()).toBe(0), soon);
+  await allSent(phone, soon);
   const looker = await watching();
   looker.office.follow();
   await vi.waitFor(() => expect(looker.countOf("peg-1")).toBe(400), soon);
   const first = looker.lastBytes;
   looker.office.unfollow();
   await phone.logFish(1);
-  await vi.waitFor(async () => expect(await phone.outbox.count()).toBe(0), soon);
+  await allSent(phone, soon);
   expect(looker.countOf("peg-1")).toBe(400);
   looker.office.follow();
   expect(looker.view).toBeUndefined();

@@ -1,36 +1,28 @@
 /** What the board's worker does for the page, with a real server. */
-import { afterAll, afterEach, beforeAll, expect, test, vi } from "vitest";
+import { expect, test, vi } from "vitest";
 import { connectTo } from "../../src/board/connection.ts";
 import { Office } from "../../src/board/office.ts";
 import type { FromBoard } from "../../src/board/talk.ts";
 import { nodeSocket } from "../tools/board/node-socket.ts";
-import { LocalBoard } from "./local-board.ts";
+import { allSent } from "./all-sent.ts";
+import { boardOfFile } from "./board-of-file.ts";
+import { opened } from "./opened.ts";
 import { Phone } from "./phone.ts";
 
-let local: LocalBoard;
-const open: { close(): void }[] = [];
-
-beforeAll(async () => {
-  local = await LocalBoard.open();
-});
-
-afterEach(() => {
-  for (const one of open.splice(0)) one.close();
-});
-
-afterAll(() => local?.close());
+const local = boardOfFile();
 
 const within = { timeout: 15_000, interval: 20 };
 
 async function officeOf(phone: Phone, seat: string, address = local.board.localAddress) {
   const joined = await phone.join({ ...(await local.invite(seat)), address });
   const told: FromBoard[] = [];
-  const office = new Office({
-    ...{ outbox: phone.outbox, joined },
-    tell: (message) => told.push(message),
-    connect: (invitation) => connectTo(invitation, nodeSocket),
-  });
-  open.push(office);
+  const office = opened(
+    new Office({
+      ...{ outbox: phone.outbox, joined },
+      tell: (message) => told.push(message),
+      connect: (invitation) => connectTo(invitation, nodeSocket),
+    }),
+  );
   return { office, told };
 }
 
@@ -61,16 +53,15 @@ test("counts what is logged while the board is out of reach", async () => {
 
 test("a seat that only watches sends nothing, keeps nothing waiting, and reads", async () => {
   const phone = new Phone();
-  const sends = new Phone();
+  const sends = opened(new Phone());
   sends.open(await sends.join(await local.invite("peg-3")));
-  open.push(sends);
   await sends.logFish(1);
   await phone.logFish(3);
   const { office, told } = await officeOf(phone, "watch-1");
-  await vi.waitFor(async () => expect(await phone.outbox.count()).toBe(0), within);
+  await allSent(phone, within);
   await phone.logFish(1);
   office.look();
-  await vi.waitFor(async () => expect(await phone.outbox.count()).toBe(0), within);
+  await allSent(phone, within);
   office.follow();
   await vi.waitFor(() => expect(told.at(-1)?.is).toBe("news"), within);
   expect(JSON.stringify(told)).toContain("Angler peg-3");
@@ -88,7 +79,7 @@ test("no more is told of the board once nobody looks", async () => {
   const before = news();
   await phone.logFish(3);
   office.look();
-  await vi.waitFor(async () => expect(await phone.outbox.count()).toBe(0), within);
+  await allSent(phone, within);
   await new Promise((done) => setTimeout(done, 1500));
   expect(news()).toBe(before);
 });

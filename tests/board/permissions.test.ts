@@ -1,32 +1,18 @@
 /** What a server with the generated configuration lets a seat do, asked of the server itself. */
 import { jetstream, jetstreamManager } from "@nats-io/jetstream";
-import type { NatsConnection } from "@nats-io/nats-core";
-import { afterAll, afterEach, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { connectTo } from "../../src/board/connection.ts";
 import type { Invitation } from "../../src/board/invitation.ts";
 import { MOST_BYTES } from "../../src/board/message.ts";
 import { inboxOf, streamOf, subjectFor } from "../../src/board/subjects.ts";
 import { nodeSocket } from "../tools/board/node-socket.ts";
+import { boardOfFile } from "./board-of-file.ts";
 import { LocalBoard, MINUTE_MS } from "./local-board.ts";
+import { opened } from "./opened.ts";
 
-let local: LocalBoard;
-const connections: NatsConnection[] = [];
+const local = boardOfFile();
 
-beforeAll(async () => {
-  local = await LocalBoard.open();
-});
-
-afterEach(async () => {
-  await Promise.all(connections.splice(0).map((one) => one.close()));
-});
-
-afterAll(() => local?.close());
-
-async function connect(invitation: Invitation): Promise<NatsConnection> {
-  const connection = await connectTo(invitation, nodeSocket);
-  connections.push(connection);
-  return connection;
-}
+const connect = async (invitation: Invitation) => opened(await connectTo(invitation, nodeSocket));
 
 const stream = streamOf("osier");
 const someBytes = new Uint8Array([1]);

@@ -6,6 +6,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, afterEach, beforeAll, expect, test, vi } from "vitest";
 import { type Invitation, readInvitation } from "../../src/board/invitation.ts";
+import { allSent } from "./all-sent.ts";
 import { freePort } from "./free-port.ts";
 import { Phone } from "./phone.ts";
 import { Watcher } from "./watcher.ts";
@@ -64,7 +65,7 @@ test("prints invitations that work, and those that it printed before when it run
   const joined = await phone.join(invitationIn(first.links[0]));
   phone.open(joined);
   const before = await phone.logFish(2);
-  await vi.waitFor(async () => expect(await phone.outbox.count()).toBe(0), within);
+  await allSent(phone, within);
   await stop(first.child);
   expect(first.child.exitCode).toBe(0);
 

@@ -1,31 +1,15 @@
 /** From a log to the board and into a reader's hands, by way of a real server. */
-import { afterAll, afterEach, beforeAll, expect, test, vi } from "vitest";
+import { expect, test, vi } from "vitest";
 import type { Heard } from "../../src/log/event.ts";
-import { LocalBoard } from "./local-board.ts";
+import { allSent } from "./all-sent.ts";
+import { boardOfFile } from "./board-of-file.ts";
+import { opened } from "./opened.ts";
 import { Phone } from "./phone.ts";
 import { Watcher } from "./watcher.ts";
 
-let local: LocalBoard;
-const open: { close(): void }[] = [];
-
-beforeAll(async () => {
-  local = await LocalBoard.open();
-});
-
-afterEach(() => {
-  for (const one of open.splice(0)) one.close();
-});
-
-afterAll(() => local?.close());
-
-const opened = <T extends { close(): void }>(one: T): T => {
-  open.push(one);
-  return one;
-};
-
+const local = boardOfFile();
 const within = { timeout: 15_000, interval: 20 };
-const settled = (phone: Phone) =>
-  vi.waitFor(async () => expect(await phone.outbox.count()).toBe(0), within);
+const settled = (phone: Phone) => allSent(phone, within);
 
 /** What one seat says, as somebody else reads it; each test has its own seats. */
 async function watch(seat: string) {

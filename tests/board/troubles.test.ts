@@ -1,30 +1,17 @@
 /** What goes wrong between a phone and its board, and what becomes of what was logged. */
 import { jetstream } from "@nats-io/jetstream";
-import { afterAll, afterEach, beforeAll, expect, test, vi } from "vitest";
+import { expect, test, vi } from "vitest";
 import { connectTo } from "../../src/board/connection.ts";
 import { streamOf, subjectFor } from "../../src/board/subjects.ts";
 import { nodeSocket } from "../tools/board/node-socket.ts";
+import { allSent } from "./all-sent.ts";
+import { boardOfFile } from "./board-of-file.ts";
 import { LocalBoard, MINUTE_MS } from "./local-board.ts";
+import { opened } from "./opened.ts";
 import { Phone } from "./phone.ts";
 import { Watcher } from "./watcher.ts";
 
-let local: LocalBoard;
-const open: { close(): void }[] = [];
-
-beforeAll(async () => {
-  local = await LocalBoard.open();
-});
-
-afterEach(() => {
-  for (const one of open.splice(0)) one.close();
-});
-
-afterAll(() => local?.close());
-
-const opened = <T extends { close(): void }>(one: T): T => {
-  open.push(one);
-  return one;
-};
+const local = boardOfFile();
 
 const within = { timeout: 30_000, interval: 20 };
 const pause = (ms: number) => new Promise((done) => setTimeout(done, ms));
@@ -71,7 +58,7 @@ test("a credential that ends in the middle is said to be over, and what waits st
   const phone = opened(new Phone());
   phone.open(await phone.join(await local.invite("peg-3", Date.now() + 2500)));
   await phone.logFish(1);
-  await vi.waitFor(async () => expect(await phone.outbox.count()).toBe(0), within);
+  await allSent(phone, within);
   await vi.waitFor(() => expect(phone.troubles).toEqual(["expired"]), within);
   await phone.logFish(2);
   await pause(LONG_MS);
@@ -192,7 +179,7 @@ test("a server killed in the middle, again and again, loses nothing and doubles 
     isOver = true;
     await Promise.all(logging);
     for (const phone of phones) {
-      await vi.waitFor(async () => expect(await phone.outbox.count()).toBe(0), within);
+      await allSent(phone, within);
     }
     const all = logged.flat();
     expect(all.length).toBeGreaterThan(300);

@@ -1,27 +1,14 @@
-import { afterEach, beforeEach, expect, test, vi } from "vitest";
-import { SteadyClock } from "../../src/log/clock.ts";
-import { FIRST_RETRY_MS, Keeper, LONGEST_RETRY_MS } from "../../src/log/keeper.ts";
+import { expect, test, vi } from "vitest";
+import { FIRST_RETRY_MS, LONGEST_RETRY_MS } from "../../src/log/keeper.ts";
 import { comparePlaces } from "../../src/log/order.ts";
+import { stopTime } from "../stopped-time.ts";
 import { FailingStore } from "./failing-store.ts";
+import { keeperOver, storedIds } from "./over-store.ts";
 import { draft } from "./store-contract.ts";
 
-beforeEach(() => {
-  vi.useFakeTimers();
-});
-afterEach(() => {
-  vi.useRealTimers();
-});
+stopTime();
 
-function setUp() {
-  const clock = new SteadyClock();
-  const store = new FailingStore(clock);
-  const keeper = new Keeper(store, clock);
-  return { store, keeper };
-}
-
-/** What is stored, in the log's order. */
-const storedIds = async (store: FailingStore) =>
-  (await store.everything()).sort(comparePlaces).map((one) => one.id);
+const setUp = () => keeperOver(FailingStore);
 
 test("says that an entry is stored once it is", async () => {
   const { store, keeper } = setUp();

@@ -1,25 +1,16 @@
 /** A disk that takes long, or never ends: what was said is kept, told of, and stored once. */
-import { afterEach, beforeEach, expect, test, vi } from "vitest";
-import { SteadyClock } from "../../src/log/clock.ts";
-import { Keeper, LONGEST_RETRY_MS } from "../../src/log/keeper.ts";
-import { comparePlaces } from "../../src/log/order.ts";
+import { expect, test, vi } from "vitest";
+import { LONGEST_RETRY_MS } from "../../src/log/keeper.ts";
 import { PATIENCE_MS } from "../../src/log/patience.ts";
 import { exportLog } from "../../src/log/transfer.ts";
+import { stopTime } from "../stopped-time.ts";
+import { keeperOver, storedIds } from "./over-store.ts";
 import { SlowStore } from "./slow-store.ts";
 import { draft } from "./store-contract.ts";
 
-beforeEach(() => {
-  vi.useFakeTimers();
-});
-afterEach(() => {
-  vi.useRealTimers();
-});
+stopTime();
 
-function setUp() {
-  const clock = new SteadyClock();
-  const store = new SlowStore(clock);
-  return { store, keeper: new Keeper(store, clock) };
-}
+const setUp = () => keeperOver(SlowStore);
 
 test("waits a while, then keeps the entry and says that it is not stored", async () => {
   const { store, keeper } = setUp();
@@ -59,8 +50,7 @@ test("stores everything once, in order, as soon as the disk is back", async () =
   store.letGo();
   await vi.advanceTimersByTimeAsync(0);
   expect(keeper.keeping).toEqual({ unsaved: [] });
-  const stored = (await store.everything()).sort(comparePlaces).map(({ id }) => id);
-  expect(stored).toEqual(all.map(({ id }) => id));
+  expect(await storedIds(store)).toEqual(all.map(({ id }) => id));
   const after = await keeper.append([draft()]);
   expect(after.isStored).toBe(true);
 });
