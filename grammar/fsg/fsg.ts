@@ -9,7 +9,7 @@ export interface FsgArc {
   word?: string;
 }
 
-/** With one final state, as decoders want it. */
+/** With one final state: decoders allow for no more. */
 export interface Fsg {
   states: number;
   start: number;

@@ -1,4 +1,6 @@
 /** What the parts of an entry are called. */
+import { causeWords } from "./causes.ts";
+
 export const fieldWords = {
   kinds: {
     fish: "Fish",
@@ -47,13 +49,7 @@ export const fieldWords = {
     everyMs: "Every",
     about: "About",
   },
-  causes: {
-    off: "Came off",
-    pulled: "Hook pulled",
-    snapped: "Snapped",
-    foul: "Foul hooked",
-    net: "At the net",
-  },
+  causes: causeWords,
   sorts: { bite: "Bite", missed: "Missed", knock: "Knock", liner: "Liner" },
   ways: { catapult: "Catapult", pot: "Pot", hand: "By hand" },
   acts: { start: "Start", pause: "Break", resume: "Back on", stop: "All out" },

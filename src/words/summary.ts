@@ -1,4 +1,6 @@
 /** What a session came to. */
+import { causeWords } from "./causes.ts";
+
 export const summaryWords = {
   title: "Summary",
   notStarted:
@@ -24,13 +26,7 @@ export const summaryWords = {
   lost: {
     title: "Lost",
     none: "None was said to be lost.",
-    causes: {
-      off: "Came off",
-      pulled: "Hook pulled",
-      snapped: "Snapped",
-      foul: "Foul hooked",
-      net: "At the net",
-    },
+    causes: causeWords,
   },
   went: { title: "How it went" },
   worked: {

@@ -3,10 +3,10 @@
 import type { Clock, Timer } from "../../src/speech/clock.ts";
 import type {
   WebPhrase,
-  WebRecognition,
   WebRecognitionConstructor,
   WebResult,
 } from "../../src/speech/web-speech-types.ts";
+import { SilentRecognition } from "./silent-recognition.ts";
 
 export type Action = (recognition: FakeRecognition) => void;
 /** Milliseconds after the start (or stop, or abort), and what is then reported. */
@@ -52,23 +52,14 @@ const ABORT: readonly Step[] = [
   [20, end],
 ];
 
-export class FakeRecognition implements WebRecognition {
-  lang = "";
-  continuous = false;
-  interimResults = false;
-  maxAlternatives = 1;
-  onaudiostart: WebRecognition["onaudiostart"] = null;
-  onsoundstart: WebRecognition["onsoundstart"] = null;
-  onspeechstart: WebRecognition["onspeechstart"] = null;
-  onresult: WebRecognition["onresult"] = null;
-  onerror: WebRecognition["onerror"] = null;
-  onend: WebRecognition["onend"] = null;
+export class FakeRecognition extends SilentRecognition {
   started = false;
   readonly #script: Script;
   readonly #clock: Clock;
   #timers: Timer[] = [];
 
   constructor(script: Script, clock: Clock) {
+    super();
     this.#script = script;
     this.#clock = clock;
   }

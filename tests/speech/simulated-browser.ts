@@ -4,11 +4,9 @@
  */
 
 import type { Clock, Timer } from "../../src/speech/clock.ts";
-import type {
-  WebRecognition,
-  WebRecognitionConstructor,
-} from "../../src/speech/web-speech-types.ts";
+import type { WebRecognitionConstructor } from "../../src/speech/web-speech-types.ts";
 import { final, interim } from "./fake-recognition.ts";
+import { SilentRecognition } from "./silent-recognition.ts";
 
 export const OPENING_MS = 120;
 /** Chrome desktop: a continuous session ends after about 15 s of silence. */
@@ -84,17 +82,7 @@ export class SimulatedBrowser {
   }
 }
 
-class Simulated implements WebRecognition {
-  lang = "";
-  continuous = false;
-  interimResults = false;
-  maxAlternatives = 1;
-  onaudiostart: WebRecognition["onaudiostart"] = null;
-  onsoundstart: WebRecognition["onsoundstart"] = null;
-  onspeechstart: WebRecognition["onspeechstart"] = null;
-  onresult: WebRecognition["onresult"] = null;
-  onerror: WebRecognition["onerror"] = null;
-  onend: WebRecognition["onend"] = null;
+class Simulated extends SilentRecognition {
   readonly #browser: SimulatedBrowser;
   #fault: Fault | undefined;
   #open: { from: number; to: number } | undefined;
@@ -105,6 +93,7 @@ class Simulated implements WebRecognition {
   #silence: Timer | undefined;
 
   constructor(browser: SimulatedBrowser) {
+    super();
     this.#browser = browser;
   }
 

@@ -2,13 +2,10 @@
  * Takes the pictures of `public/screen-*.png` from the app itself, in the middle of its sample day;
  * run by hand with tsx when a screen has changed.
  */
-import { mkdtempSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Browser } from "playwright-core";
-import { preview } from "vite";
-import { buildInto } from "../browser/build-app.ts";
 import { launchChromium } from "../browser/chromium.ts";
+import { withServedApp } from "../trials/served-app.ts";
 import { SCREENSHOTS, type Screenshot } from "./build/screenshots.ts";
 
 /** Of the sample day: enough was caught to be looked at, and it is not over. */
@@ -40,26 +37,17 @@ async function take(browser: Browser, url: string, shots: readonly Screenshot[])
   await page.close();
 }
 
-const folder = mkdtempSync(join(tmpdir(), "pegscribe-"));
-buildInto(folder);
-const server = await preview({
-  configFile: false,
-  logLevel: "warn",
-  build: { outDir: folder },
-  preview: { host: "127.0.0.1", port: 0 },
-});
 const browser = await launchChromium();
 try {
-  const url = server.resolvedUrls?.local[0] ?? "";
-  for (const form of ["narrow", "wide"]) {
-    await take(
-      browser,
-      url,
-      SCREENSHOTS.filter((shot) => shot.form === form),
-    );
-  }
+  await withServedApp(async (url) => {
+    for (const form of ["narrow", "wide"]) {
+      await take(
+        browser,
+        url,
+        SCREENSHOTS.filter((shot) => shot.form === form),
+      );
+    }
+  });
 } finally {
   await browser.close();
-  await server.close();
-  rmSync(folder, { recursive: true });
 }

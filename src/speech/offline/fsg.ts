@@ -1,21 +1,5 @@
-/** A finite-state grammar with chances, and its text in the format of the Sphinx decoders ("FSG"). */
-
-export interface FsgArc {
-  from: number;
-  to: number;
-  /** Of 1 for all arcs that leave a state. */
-  chance: number;
-  /** Absent for a step without a word. */
-  word?: string;
-}
-
-/** That format allows for one final state only. */
-export interface Fsg {
-  states: number;
-  start: number;
-  final: number;
-  arcs: readonly FsgArc[];
-}
+/** The text of a finite-state grammar in the format of the Sphinx decoders ("FSG"). */
+import type { Fsg } from "../../../grammar/fsg/fsg.ts";
 
 export function printFsg({ states, start, final, arcs }: Fsg): string {
   const lines = arcs.map(

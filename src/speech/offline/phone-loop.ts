@@ -2,8 +2,9 @@
  * Any row of single sounds, with no grammar at all: what a decoder bound to phrases is held against.
  * Where loose sounds fit much better than the best phrase, what was said was none of them.
  */
+import type { Fsg } from "../../../grammar/fsg/fsg.ts";
 import type { Pronounced } from "./decoder.ts";
-import { type Fsg, printFsg } from "./fsg.ts";
+import { printFsg } from "./fsg.ts";
 
 /** The phones of the model (ARPAbet) that speech is made of. */
 const PHONES =

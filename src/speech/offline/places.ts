@@ -1,5 +1,5 @@
 /** Places in the grammar as built, where words may be put that are known only later. */
-import type { Fsg, FsgArc } from "./fsg.ts";
+import type { Fsg, FsgArc } from "../../../grammar/fsg/fsg.ts";
 
 /** A name of one word or more, and known words that it sounds like. */
 export interface SpokenName {

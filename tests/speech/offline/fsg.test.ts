@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
+import type { Fsg } from "../../../grammar/fsg/fsg.ts";
 import { confidenceOf, USUAL_LIMITS } from "../../../src/speech/offline/fit.ts";
-import { type Fsg, parseFsg, printFsg } from "../../../src/speech/offline/fsg.ts";
+import { parseFsg, printFsg } from "../../../src/speech/offline/fsg.ts";
 import { LOOP_DICTIONARY, phoneLoop } from "../../../src/speech/offline/phone-loop.ts";
 import { PLACE_PREFIX, withNames } from "../../../src/speech/offline/places.ts";
 
