@@ -29,7 +29,7 @@ export function joinPieces(
   return joined;
 }
 
-/** Phrases whose doubt is gone once they belong to something. */
+/** Phrases whose doubt is gone once they belong to something, but for what a bare number means. */
 const ABSORBED = new Set(["weight-only", "corrected-size", "bare-bait"]);
 
 function join(first: Piece, second: Piece): Piece["stated"] | undefined {
@@ -40,7 +40,7 @@ function join(first: Piece, second: Piece): Piece["stated"] | undefined {
   const statement = joinStatements(a, b, first, second);
   if (!statement) return undefined;
   const doubts = [first, second].flatMap(({ phrase, stated }) =>
-    ABSORBED.has(phrase.id) ? [] : (stated.doubts ?? []),
+    (stated.doubts ?? []).filter((doubt) => !ABSORBED.has(phrase.id) || doubt === "a bare number"),
   );
   return { statements: [statement], doubts };
 }
