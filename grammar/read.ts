@@ -8,6 +8,7 @@ import { type Item, readItems } from "./match/items.ts";
 import { isQuantityWord } from "./quantity/words.ts";
 import { beliefIn, isSuspect, repairs } from "./repair.ts";
 import type { Statement } from "./statement.ts";
+import { undoubled } from "./text/doubled.ts";
 import { type Token, tokenise } from "./text/tokens.ts";
 import { isOfOthers, isStrange, judge, MOST_STRANGE_WORDS, type Verdict } from "./verdict.ts";
 import { makeVocabulary, type OwnWords } from "./vocabulary/vocabulary.ts";
@@ -79,7 +80,26 @@ export function createReader(
   const readLine = (heard: string): Reading => {
     const tokens = afterCallWord(tokenise(heard), callWord);
     if (!tokens || tokens.length > MOST_TOKENS) return ignored(heard);
-    const { reading: plain, over } = readTokens(heard, tokens);
+    const plain = readTokens(heard, tokens);
+    const doubles = undoubled(heard, tokens).map((once) => ({
+      ...once,
+      attempt: readTokens(heard, once.tokens),
+    }));
+    for (const { attempt, numbered } of doubles) {
+      const reading = takenOnce(plain.reading, attempt.reading, numbered);
+      if (reading) return reading;
+    }
+    const repaired = repairedOf(heard, tokens, plain);
+    for (const { attempt, tokens: fewer, numbered } of doubles) {
+      const reading = takenOnce(repaired, repairedOf(heard, fewer, attempt), numbered);
+      if (reading) return reading;
+    }
+    return repaired;
+  };
+
+  /** With misprints put right, where the line makes no sense as printed. */
+  const repairedOf = (heard: string, tokens: readonly Token[], attempt: Attempt): Reading => {
+    const { reading: plain, over } = attempt;
     if (plain.verdict === "log" || !isWorthRepair(over)) return plain;
     const sure = bestRepair(heard, tokens, indexesOf(over), plain);
     if (sure.verdict !== "ignore" || tokens.length > FEW_TOKENS) return sure;
@@ -131,6 +151,18 @@ export function createReader(
       );
     },
   };
+}
+
+/**
+ * The reading of a line with its doubled words taken as one, where it is better than the one as
+ * printed. It is put up for a look if the line said something as printed, or the double is a number.
+ */
+function takenOnce(plain: Reading, once: Reading, numbered: boolean): Reading | undefined {
+  const saysLess = once.verdict === "log" && once.statements.length < plain.statements.length;
+  const isBetter = plain.verdict === "log" ? saysLess && !numbered : rank(once) < rank(plain);
+  if (!isBetter) return undefined;
+  const isSure = once.verdict !== "log" || (plain.verdict === "ignore" && !numbered);
+  return isSure ? once : { ...once, verdict: "check", doubts: ["a word may have been said twice"] };
 }
 
 const doubted = (reading: Reading): Reading =>

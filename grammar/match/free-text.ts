@@ -29,8 +29,9 @@ const LEADS = [["down"], ["to", "self"], ["to", "myself"], ["for", "next", "time
 
 function noteText(line: string, tokens: readonly Token[], i: number): FreeText | undefined {
   if (!NOTING.has(tokens[i - 1]?.word ?? "")) return undefined;
-  const lead = LEADS.find((words) => words.every((word, k) => tokens[i + k]?.word === word));
-  const start = lead && i + lead.length < tokens.length ? i + lead.length : i;
+  const begin = pastDouble(tokens, i);
+  const lead = LEADS.find((words) => words.every((word, k) => tokens[begin + k]?.word === word));
+  const start = lead && begin + lead.length < tokens.length ? begin + lead.length : begin;
   if (tokens[start]?.word === "of") return undefined;
   return slice(line, tokens, start, tokens.length);
 }
@@ -42,8 +43,12 @@ function nudgeText(line: string, tokens: readonly Token[], i: number): FreeText 
   const every = tokens.findIndex((token) => token.word === "every");
   if (every < 0 || !before.some((earlier) => NUDGING.has(earlier))) return undefined;
   if (every > i && !CALLED.has(before.at(-1) ?? "")) return undefined;
-  return slice(line, tokens, i, every > i ? every : tokens.length);
+  return slice(line, tokens, pastDouble(tokens, i), every > i ? every : tokens.length);
 }
+
+/** "note note, fish topping": the word that announces the text may come twice. */
+const pastDouble = (tokens: readonly Token[], i: number): number =>
+  tokens[i]?.word === tokens[i - 1]?.word ? i + 1 : i;
 
 function slice(
   line: string,

@@ -139,9 +139,10 @@ function readMisprintedNumber(words: readonly string[], i: number): Found | unde
 /** The row of items for a line; words that carry nothing are left out. */
 export function readItems(line: string, tokens: readonly Token[], vocabulary: Vocabulary): Item[] {
   const words = tokens.map((token) => token.word);
-  /** "4mm" was printed without a space, so it is kept without one. */
+  /** "4mm" was printed without a space, so it is kept without one; "red red" is red. */
   const heard: HeardWords = (from, to) =>
     tokens.slice(from, to).reduce((text, { word, from: start }, k) => {
+      if (k > 0 && tokens[from + k - 1]?.word === word) return text;
       const isJoined = k === 0 || tokens[from + k - 1]?.to === start;
       return text + (isJoined ? "" : " ") + word;
     }, "");
