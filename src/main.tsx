@@ -41,6 +41,7 @@ function makeApp(): App {
   const nudge = signal<string>();
   const inQuestion = signal<string>();
   const version = new NewVersion();
+  const season = laterSeason(desks);
 
   const attendant = signal<Attendant>();
   let attending: Promise<Attendant> | undefined;
@@ -54,7 +55,8 @@ function makeApp(): App {
       .then(
         ({ Attendant }) => {
           attendant.value = new Attendant({
-            ...{ desks, settings, earsCare, hearing, interim, lastHeard, nudge, inQuestion },
+            ...{ desks, season, settings, earsCare, hearing, interim, lastHeard, nudge },
+            inQuestion,
           });
           return attendant.value;
         },
@@ -151,7 +153,7 @@ function makeApp(): App {
       await desks.playSample(speed, (spoken) => made.hear(spoken));
     },
     stopSample: () => desks.stopSample(),
-    season: laterSeason(desks),
+    season,
     passOn,
     board,
     home,

@@ -18,10 +18,12 @@ import type { Hearing, LastHeard } from "./news.ts";
 import { ownWords } from "./own-words.ts";
 import { PastShelf } from "./past-shelf.ts";
 import { Scribe, type Spoken } from "./scribe.ts";
+import type { Season } from "./season/season.ts";
 import type { Settings } from "./settings.ts";
 
 export interface AttendantOptions {
   desks: Desks;
+  season: () => Promise<Season>;
   settings: Signal<Settings>;
   earsCare: EarsCare;
   /** What the attendant shows. */
@@ -49,11 +51,12 @@ export class Attendant {
   readonly #scribe: ReadonlySignal<Scribe>;
 
   constructor(options: AttendantOptions) {
-    const { desks, settings, earsCare, hearing, interim, lastHeard, nudge, inQuestion } = options;
+    const { desks, season, settings, earsCare, hearing, interim, lastHeard, nudge } = options;
+    const { inQuestion } = options;
     this.#options = options;
     // Before anything is said, and without keeping a touch waiting.
     void inPieces(() => this.#language.prepare());
-    const shelf = new PastShelf(desks.own.store);
+    const shelf = new PastShelf(desks.own.store, async () => (await season()).complete());
     effect(() => void shelf.refresh(desks.own.sessions.value, desks.own.notebook.value.id));
     this.past = computed(() => (desks.current.value === desks.own ? shelf.past.value : NO_PAST));
     this.ears = new Ears({

@@ -1,8 +1,8 @@
 import { type ReadonlySignal, signal } from "@preact/signals";
 import type { PastSession } from "../analysis/seasons/past.ts";
-import type { SessionSpan } from "../log/store.ts";
+import type { DigestStore, SessionSpan } from "../log/store.ts";
 import type { Digest } from "./season/digest.ts";
-import { type DigestedStore, makeDigest, readDigests } from "./season/digest-keeper.ts";
+import { readDigests } from "./season/digest-keeper.ts";
 
 interface Shelved {
   lastAt: number;
@@ -10,24 +10,27 @@ interface Shelved {
 }
 
 /**
- * What earlier sessions have left, by the digests that are kept of them. One without is read once,
- * and again only after something was written into it.
+ * What earlier sessions have left, by the digests that are kept of them. They are looked up again
+ * only for a session that is new or that something was written into.
  */
 export class PastShelf {
   readonly past: ReadonlySignal<readonly PastSession[]>;
   readonly #past = signal<readonly PastSession[]>([]);
-  readonly #store: DigestedStore;
+  readonly #store: Pick<DigestStore, "digests">;
+  readonly #complete: () => Promise<readonly Digest[]>;
   readonly #shelf = new Map<string, Shelved>();
   #reading: Promise<void> = Promise.resolve();
 
-  constructor(store: DigestedStore) {
+  /** @param complete has the digests made that are missing, and gives all */
+  constructor(store: Pick<DigestStore, "digests">, complete: () => Promise<readonly Digest[]>) {
     this.#store = store;
+    this.#complete = complete;
     this.past = this.#past;
   }
 
   /**
-   * Reads what is new among the sessions, one after the other, and drops what is gone.
-   * Never fails: a session that cannot be read is left out until the next time.
+   * Takes in what is new among the sessions and drops what is gone. Never fails: what cannot be read
+   * is left out until the next time.
    * @param open the session in hand, which is no past yet
    */
   refresh(sessions: readonly SessionSpan[], open: string): Promise<void> {
@@ -38,14 +41,10 @@ export class PastShelf {
   async #read(sessions: readonly SessionSpan[], open: string): Promise<void> {
     const earlier = sessions.filter(({ id }) => id !== open);
     const fresh = earlier.filter(({ id, lastAt }) => this.#shelf.get(id)?.lastAt !== lastAt);
-    const kept = fresh.length > 0 ? await this.#kept() : NO_DIGESTS;
-    for (const { id, lastAt } of fresh) {
-      try {
-        const digest = kept.get(id) ?? (await makeDigest(this.#store, id));
-        this.#shelf.set(id, { lastAt, past: digest?.past });
-      } catch {
-        // The store tells of its trouble whoever writes next.
-      }
+    try {
+      await this.#shelve(fresh);
+    } catch {
+      // The store tells of its trouble whoever writes next.
     }
     const past = earlier.flatMap(({ id }) => this.#shelf.get(id)?.past ?? []);
     const shown = this.#past.peek();
@@ -53,14 +52,14 @@ export class PastShelf {
     if (!isSame) this.#past.value = past;
   }
 
-  async #kept(): Promise<ReadonlyMap<string, Digest>> {
-    try {
-      const { digests } = await readDigests(this.#store);
-      return new Map(digests.map((digest) => [digest.id, digest]));
-    } catch {
-      return NO_DIGESTS;
-    }
+  async #shelve(fresh: readonly SessionSpan[]): Promise<void> {
+    if (fresh.length === 0) return;
+    const kept = byId((await readDigests(this.#store)).digests);
+    const isWhole = fresh.every(({ id }) => kept.has(id));
+    const all = isWhole ? kept : byId(await this.#complete());
+    for (const { id, lastAt } of fresh) this.#shelf.set(id, { lastAt, past: all.get(id)?.past });
   }
 }
 
-const NO_DIGESTS: ReadonlyMap<string, Digest> = new Map();
+const byId = (digests: readonly Digest[]): ReadonlyMap<string, Digest> =>
+  new Map(digests.map((digest) => [digest.id, digest]));

@@ -4,6 +4,9 @@ import type { EventBody } from "../../src/log/event.ts";
 import { newId } from "../../src/log/identity.ts";
 import { MemoryStore } from "../../src/log/memory-store.ts";
 import { PastShelf } from "../../src/scribe/past-shelf.ts";
+import { clerkOf } from "../../src/scribe/season/clerk.ts";
+import { allDigests } from "../../src/scribe/season/digest-keeper.ts";
+import { Season } from "../../src/scribe/season/season.ts";
 
 const POUND_G = 453.59237;
 
@@ -25,14 +28,15 @@ async function stored(...sessions: string[]) {
     digests: () => store.digests(),
     keepDigest: (...kept: Parameters<typeof store.keepDigest>) => store.keepDigest(...kept),
   };
-  return { store, write, read, shelf: new PastShelf(reader) };
+  const complete = () => allDigests(reader);
+  return { store, write, read, reader, complete, shelf: new PastShelf(reader, complete) };
 }
 
-test("every session but the open one is read once, and leaves its weighed nets", async () => {
+test("every session is read once, and each but the open one leaves its weighed nets", async () => {
   const { store, read, shelf } = await stored("a", "b", "open");
   await shelf.refresh(await store.sessions(), "open");
   await shelf.refresh(await store.sessions(), "open");
-  expect(read.toSorted()).toEqual(["a", "b"]);
+  expect(read.toSorted()).toEqual(["a", "b", "open"]);
   expect(shelf.past.value.map(({ id }) => id).toSorted()).toEqual(["a", "b"]);
   const [net] = shelf.past.value.flatMap(({ nets }) => nets);
   expect(net).toMatchObject({ spokenG: 20 * POUND_G, weighedG: 24 * POUND_G });
@@ -49,7 +53,7 @@ test("one that was written into since is read again, one that is gone is dropped
     spans.filter(({ id }) => id === "a"),
     "open",
   );
-  expect(read.filter((id) => id === "a")).toHaveLength(2);
+  expect(read.toSorted()).toEqual(["a", "a", "b"]);
   expect(shelf.past.value.map(({ id }) => id)).toEqual(["a"]);
 });
 
@@ -64,33 +68,52 @@ test("the session that was open is a past once another one is", async () => {
   expect(shelf.past.value).toHaveLength(2);
 });
 
-test("a session that cannot be read is left out and tried again", async () => {
-  const { store } = await stored("a");
-  let fails = true;
-  const shelf = new PastShelf({
-    session: (id) => (fails ? Promise.reject(new Error("No disk.")) : store.session(id)),
-    digests: () => (fails ? Promise.reject(new Error("No disk.")) : store.digests()),
-    keepDigest: (...kept) => store.keepDigest(...kept),
-  });
+test("what the open session is written into is not looked at", async () => {
+  const { store, write, read, shelf } = await stored("a", "open");
   await shelf.refresh(await store.sessions(), "open");
-  expect(shelf.past.value).toEqual([]);
-  fails = false;
+  await write("open", { kind: "entry", statement: { kind: "fish" } });
   await shelf.refresh(await store.sessions(), "open");
-  expect(shelf.past.value).toHaveLength(1);
+  expect(read.toSorted()).toEqual(["a", "open"]);
 });
 
-test("what a digest is kept of is not read again by the next page", async () => {
-  const { store, read, shelf } = await stored("a", "b");
+test("what cannot be read is left out and tried again", async () => {
+  const { store, complete } = await stored("a");
+  let fails = true;
+  const orTrouble = <T>(read: () => Promise<T>) =>
+    fails ? Promise.reject(new Error("No disk.")) : read();
+  for (const shelf of [
+    new PastShelf({ digests: () => orTrouble(() => store.digests()) }, complete),
+    new PastShelf(store, () => orTrouble(complete)),
+  ]) {
+    fails = true;
+    await shelf.refresh(await store.sessions(), "open");
+    expect(shelf.past.value).toEqual([]);
+    fails = false;
+    await shelf.refresh(await store.sessions(), "open");
+    expect(shelf.past.value).toHaveLength(1);
+    await store.keepDigest("a", 2, undefined);
+  }
+});
+
+test("what a digest is kept of is not made again by the next page", async () => {
+  const { store, read, shelf, reader } = await stored("a", "b");
   await shelf.refresh(await store.sessions(), "open");
-  const next = new PastShelf({
-    session: (id) => {
-      read.push(`again ${id}`);
-      return store.session(id);
-    },
-    digests: () => store.digests(),
-    keepDigest: (...kept) => store.keepDigest(...kept),
-  });
+  const next = new PastShelf(reader, () => Promise.reject(new Error("Nothing is missing.")));
   await next.refresh(await store.sessions(), "open");
   expect(read.toSorted()).toEqual(["a", "b"]);
   expect(next.past.value).toEqual(shelf.past.value);
+});
+
+test("the past and the list of sessions, asked for at once, have each digest made once", async () => {
+  const { store, read, reader } = await stored("a", "b", "c");
+  const season = new Season({ store, clerk: clerkOf(reader), begin: async () => {} });
+  const shelf = new PastShelf(store, () => season.complete());
+  const told: unknown[] = [];
+  const stop = season.progress.subscribe((progress) => void told.push(progress?.of));
+  await Promise.all([shelf.refresh(await store.sessions(), "open"), season.look()]);
+  stop();
+  expect(read.toSorted()).toEqual(["a", "b", "c"]);
+  expect(shelf.past.value).toHaveLength(3);
+  expect(season.digests.value).toHaveLength(3);
+  expect(told).toEqual([undefined, 3, 3, 3, undefined]);
 });

@@ -3,7 +3,6 @@ import { SteadyClock } from "../../src/log/clock.ts";
 import type { EntryStatement, EventBody, LogEvent } from "../../src/log/event.ts";
 import { newId } from "../../src/log/identity.ts";
 import { MemoryStore } from "../../src/log/memory-store.ts";
-import { StoreTrouble } from "../../src/log/trouble.ts";
 import { Desks } from "../../src/scribe/desks.ts";
 import type { Note } from "../../src/scribe/notebook.ts";
 import { type Clerk, clerkOf } from "../../src/scribe/season/clerk.ts";
@@ -270,24 +269,33 @@ test("parts of the set-up may be taken from elsewhere", () => {
   expect(notesLike({ plan: {}, setUp: {} })).toHaveLength(1);
 });
 
-test("a clerk in a worker gives each asker its answer, its progress and its trouble", async () => {
+/** A worker that is only written to, and told what to answer. */
+function fakeWorker() {
   const sent: { number: number; asked: unknown }[] = [];
   const worker = {
     postMessage: (message: { number: number; asked: unknown }) => void sent.push(message),
     onmessage: null as ((event: MessageEvent) => void) | null,
     onerror: null as ((event: ErrorEvent) => void) | null,
   };
-  const clerk = distantClerk(worker as Pick<Worker, "postMessage" | "onmessage" | "onerror">);
-  const tell = (data: unknown) => worker.onmessage?.({ data } as MessageEvent);
+  return {
+    worker: worker as Pick<Worker, "postMessage" | "onmessage" | "onerror">,
+    sent,
+    tell: (data: unknown) => worker.onmessage?.({ data } as MessageEvent),
+    fall: () => worker.onerror?.(new Event("error") as ErrorEvent),
+  };
+}
+
+const nobody = (): Clerk => {
+  throw new Error("Nobody should stand in.");
+};
+
+test("a clerk in a worker gives each asker its answer, its progress and its trouble", async () => {
+  const { worker, sent, tell } = fakeWorker();
+  const clerk = distantClerk(worker, nobody);
   const progress: unknown[] = [];
   const first = clerk.ask({ what: "refresh" }, (one) => progress.push(one));
   const second = clerk.ask({ what: "start" });
-  const third = clerk.ask({ what: "start" });
-  expect(sent.map(({ asked }) => asked)).toEqual([
-    { what: "refresh" },
-    { what: "start" },
-    { what: "start" },
-  ]);
+  expect(sent.map(({ asked }) => asked)).toEqual([{ what: "refresh" }, { what: "start" }]);
   const [one, two] = sent.map(({ number }) => number);
   tell({ number: two, trouble: "quota" });
   tell({ number: one, progress: { done: 1, of: 2 } });
@@ -295,6 +303,24 @@ test("a clerk in a worker gives each asker its answer, its progress and its trou
   await expect(second).rejects.toMatchObject({ name: "StoreTrouble", reason: "quota" });
   expect(await first).toBe(true);
   expect(progress).toEqual([{ done: 1, of: 2 }]);
-  worker.onerror?.(new Event("error") as ErrorEvent);
-  await expect(third).rejects.toBeInstanceOf(StoreTrouble);
+});
+
+test("where the worker does not arrive, the work is done here: what was asked and what will be", async () => {
+  const { worker, sent, fall } = fakeWorker();
+  const store = await storeWith(JUNE, JULY);
+  let standIns = 0;
+  const clerk = distantClerk(worker, () => {
+    standIns += 1;
+    return clerkOf(store);
+  });
+  const progress: unknown[] = [];
+  const first = clerk.ask({ what: "refresh" }, (one) => progress.push(one));
+  fall();
+  fall();
+  expect(await first).toBe(true);
+  expect(progress).toHaveLength(2);
+  const sums = await clerk.ask({ what: "sums", factor: "depth", query: {} });
+  expect(sums.sessions).toBe(2);
+  expect(sent).toHaveLength(1);
+  expect(standIns).toBe(1);
 });

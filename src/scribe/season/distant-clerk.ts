@@ -15,15 +15,23 @@ export type FromClerk = { number: number } & (
 );
 
 interface Waiting {
+  asked: Asked;
   onProgress: OnProgress | undefined;
-  resolve(answer: Answers[keyof Answers]): void;
+  resolve(answer: Answers[keyof Answers] | Promise<Answers[keyof Answers]>): void;
   reject(trouble: StoreTrouble): void;
 }
 
-/** @param worker runs `season-worker.ts` */
-export function distantClerk(worker: Pick<Worker, "postMessage" | "onmessage" | "onerror">): Clerk {
+/**
+ * @param worker runs `season-worker.ts`
+ * @param standIn does the work from then on, if the worker does not arrive or falls over
+ */
+export function distantClerk(
+  worker: Pick<Worker, "postMessage" | "onmessage" | "onerror">,
+  standIn: () => Clerk,
+): Clerk {
   const waiting = new Map<number, Waiting>();
   let last = 0;
+  let here: Clerk | undefined;
   worker.onmessage = ({ data }: MessageEvent<FromClerk>) => {
     const one = waiting.get(data.number);
     if (!one) return;
@@ -35,15 +43,17 @@ export function distantClerk(worker: Pick<Worker, "postMessage" | "onmessage" | 
     if ("answer" in data) one.resolve(data.answer);
     else one.reject(new StoreTrouble(data.trouble));
   };
-  // It did not arrive, or fell over: nobody else will answer.
-  worker.onerror = (cause) => {
-    for (const { reject } of waiting.values()) reject(new StoreTrouble("unknown", cause));
+  worker.onerror = () => {
+    here ??= standIn();
+    for (const { asked, onProgress, resolve } of waiting.values())
+      resolve(here.ask(asked, onProgress));
     waiting.clear();
   };
   const ask = (asked: Asked, onProgress?: OnProgress) =>
+    here?.ask(asked, onProgress) ??
     new Promise((resolve: Waiting["resolve"], reject) => {
       last += 1;
-      waiting.set(last, { onProgress, resolve, reject });
+      waiting.set(last, { asked, onProgress, resolve, reject });
       worker.postMessage({ number: last, asked } satisfies ToClerk);
     });
   return { ask: ask as Clerk["ask"] };

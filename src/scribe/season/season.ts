@@ -53,13 +53,17 @@ export class Season {
   /** Lists what is there at once, then what had to be made. Fails with a StoreTrouble. */
   async look(): Promise<void> {
     const { missing } = await this.#list();
-    if (missing.length === 0) return;
+    if (missing.length > 0) await this.complete();
+  }
+
+  /**
+   * All digests, once those that are missing are made. Whoever asks while they are made waits for
+   * the same ones. Fails with a StoreTrouble.
+   */
+  async complete(): Promise<readonly Digest[]> {
     try {
-      await this.#options.clerk.ask({ what: "refresh" }, (progress) => {
-        this.#progress.value = progress;
-        if (progress.done % LISTED_EVERY === LISTED_EVERY - 1) void this.#list().catch(() => {});
-      });
-      await this.#list();
+      await this.#options.clerk.ask({ what: "refresh" }, (progress) => this.#show(progress));
+      return (await this.#list()).digests;
     } finally {
       this.#progress.value = undefined;
     }
@@ -89,10 +93,17 @@ export class Season {
     return this.#options.begin(notesLike(digest, instead));
   }
 
+  #show(progress: Progress): void {
+    this.#progress.value = progress;
+    const isListed = this.#digests.peek() !== undefined;
+    if (isListed && progress.done % LISTED_EVERY === LISTED_EVERY - 1)
+      void this.#list().catch(() => {});
+  }
+
   async #list() {
     const { digests, missing } = await readDigests(this.#options.store);
     this.#digests.value = newestFirst(digests);
-    return { missing };
+    return { digests, missing };
   }
 
   async #bringBack(digest: Digest, removed: RemovedSession): Promise<void> {
