@@ -7,14 +7,17 @@ export interface StartProbe {
   tapsMs: number[];
 }
 
+/** What the page writes to its console then: to be asked costs it work of its own. */
+export const USABLE = "can be used";
+
 declare global {
   interface Window {
     startProbe: StartProbe;
   }
 }
 
-/** Self-contained, since it is sent to the page as text. */
-export function installStartProbe(): void {
+/** Self-contained, since it is sent to the page as text. @param usable what to write then */
+export function installStartProbe(usable: string): void {
   window.startProbe = { usableMs: undefined, tapsMs: [] };
   const probe = window.startProbe;
   new PerformanceObserver((list) => {
@@ -25,5 +28,6 @@ export function installStartProbe(): void {
     if (!document.querySelector("main button, #app > button")) return;
     probe.usableMs = performance.now();
     observer.disconnect();
+    console.debug(usable);
   }).observe(document, { subtree: true, childList: true });
 }
