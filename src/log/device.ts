@@ -3,6 +3,12 @@ import type { SteadyClock } from "./clock.ts";
 import { EVENT_VERSION, type EventDraft, type LogEvent } from "./event.ts";
 import { newId } from "./identity.ts";
 
+/** An event by its id, and the session that it was written into. */
+export interface Written {
+  event: string;
+  session: string;
+}
+
 /** A device as it is kept beside its events. */
 export interface Device {
   id: string;
@@ -10,6 +16,11 @@ export interface Device {
   seq: number;
   /** The last time given, milliseconds since the epoch. */
   lastAt: number;
+  /**
+   * What was written last. Absent before the first, and in records that were kept before it was:
+   * no store has another shape because of it, so the schema's version stands.
+   */
+  wrote?: Written;
 }
 
 /** A device that has written nothing yet. */
@@ -25,7 +36,15 @@ export function stampNext(
   const seq = device.seq + 1;
   const at = clock.stamp(spokenAt, device.lastAt);
   return {
-    device: { ...device, seq, lastAt: at },
+    device: { ...device, seq, lastAt: at, wrote: written(draft) },
     event: { ...rest, v: EVENT_VERSION, device: device.id, seq, at },
   };
 }
+
+/** The device once it holds what a stand-in has written for it, which has numbers of its own. */
+export function tookOver(device: Device, events: readonly LogEvent[]): Device {
+  const last = events.at(-1);
+  return last ? { ...device, wrote: written(last) } : device;
+}
+
+const written = ({ id, session }: EventDraft): Written => ({ event: id, session });

@@ -1,5 +1,5 @@
 import type { SteadyClock } from "./clock.ts";
-import { newDevice, stampNext } from "./device.ts";
+import { newDevice, stampNext, tookOver, type Written } from "./device.ts";
 import type { EventDraft, LogEvent } from "./event.ts";
 import { Connection } from "./idb-connection.ts";
 import { sound } from "./idb-damage.ts";
@@ -83,7 +83,7 @@ export class IdbStore implements LogStore {
 
   async #put(events: readonly LogEvent[], isOwn: boolean): Promise<LogEvent[]> {
     const fresh = await this.#connection.run((db) =>
-      write(db, ["events", "digests", "removed", "joined", "outbox"], async (tx) => {
+      write(db, ["events", "device", "digests", "removed", "joined", "outbox"], async (tx) => {
         const stored = tx.objectStore("events");
         const removed = new Set(await tx.objectStore("removed").getAllKeys());
         const fresh: LogEvent[] = [];
@@ -94,12 +94,20 @@ export class IdbStore implements LogStore {
           fresh.push(event);
         }
         await markStale(tx.objectStore("digests"), fresh);
-        if (isOwn) await putOut(tx.objectStore("joined"), tx.objectStore("outbox"), fresh);
+        if (isOwn) {
+          const device = (await tx.objectStore("device").get(THIS_DEVICE)) ?? newDevice();
+          await tx.objectStore("device").put(tookOver(device, fresh), THIS_DEVICE);
+          await putOut(tx.objectStore("joined"), tx.objectStore("outbox"), fresh);
+        }
         return fresh;
       }),
     );
     this.#announce(fresh);
     return fresh;
+  }
+
+  lastWritten(): Promise<Written | undefined> {
+    return this.#connection.run(async (db) => (await db.get("device", THIS_DEVICE))?.wrote);
   }
 
   session(id: string): Promise<LogEvent[]> {

@@ -1,5 +1,5 @@
 import type { SteadyClock } from "./clock.ts";
-import { newDevice, stampNext } from "./device.ts";
+import { newDevice, stampNext, tookOver, type Written } from "./device.ts";
 import type { EventDraft, LogEvent } from "./event.ts";
 import { MemoryOutbox } from "./memory-outbox.ts";
 import type {
@@ -60,8 +60,14 @@ export class MemoryStore implements LogStore {
 
   async putOwn(events: readonly LogEvent[]): Promise<LogEvent[]> {
     const fresh = await this.put(events);
+    this.#device = tookOver(this.#device, fresh);
     this.outbox.put(fresh.map(({ id }) => id));
     return fresh;
+  }
+
+  async lastWritten(): Promise<Written | undefined> {
+    this.#checkOpen();
+    return this.#device.wrote;
   }
 
   async session(id: string): Promise<LogEvent[]> {

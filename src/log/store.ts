@@ -1,4 +1,5 @@
 /** Where events are kept. Everything above sees this interface alone. */
+import type { Written } from "./device.ts";
 import type { EventDraft, LogEvent } from "./event.ts";
 
 /** When a session's first and last events were said, milliseconds since the epoch. */
@@ -78,6 +79,8 @@ export interface LogStore extends DigestStore, RemovalStore {
   put(events: readonly LogEvent[]): Promise<LogEvent[]>;
   /** The same for what was written here while nothing could be stored: it has to go to the board. */
   putOwn(events: readonly LogEvent[]): Promise<LogEvent[]>;
+  /** What was last written here by `append` or `putOwn`, in any tab; nothing from elsewhere counts. */
+  lastWritten(): Promise<Written | undefined>;
   /** A session's events, in no promised order. */
   session(id: string): Promise<LogEvent[]>;
   /** All sessions, the newest first, without reading their events. */

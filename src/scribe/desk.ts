@@ -16,6 +16,8 @@ export interface DeskOptions {
   now(): number;
   /** The session to open first. */
   id: string;
+  /** The one it turns out to be, where that takes a moment to tell; must not fail. */
+  settling?: Promise<string>;
 }
 
 /** A store with all that is done on it: one open notebook, the list of sessions, what is unsaved. */
@@ -34,12 +36,12 @@ export class Desk {
   #fresh: LogEvent[] = [];
   #isListStale = true;
 
-  constructor({ store, clock, now, id }: DeskOptions) {
+  constructor({ store, clock, now, id, settling }: DeskOptions) {
     this.store = store;
     this.now = now;
     const keeper = new Keeper(store, clock);
     this.keeper = keeper;
-    const notebook = signal(new Notebook(id, store, keeper));
+    const notebook = signal(new Notebook(id, store, keeper, settling));
     this.#notebook = notebook;
     this.notebook = notebook;
     this.session = computed(() => notebook.value.session.value);

@@ -4,6 +4,7 @@ import { newId } from "../log/identity.ts";
 import { MemoryStore } from "../log/memory-store.ts";
 import type { LogStore } from "../log/store.ts";
 import { Desk } from "./desk.ts";
+import { OpenNote } from "./open-note.ts";
 import { PacedClock } from "./paced-clock.ts";
 import type { Spoken } from "./scribe.ts";
 import type { SmallStore } from "./small-store.ts";
@@ -19,7 +20,7 @@ export class Desks {
   readonly current: ReadonlySignal<Desk>;
   /** How far the sample is played; undefined while the angler's own session is open. */
   readonly sample: ReadonlySignal<Played | undefined>;
-  readonly #small: SmallStore;
+  readonly #note: OpenNote;
   readonly #current;
   readonly #sample = signal<Played>();
   #playing = new AbortController();
@@ -27,10 +28,15 @@ export class Desks {
 
   /** @param small keeps which session is open, so that a reload goes on with it */
   constructor(store: LogStore, clock: SteadyClock, small: SmallStore) {
-    this.#small = small;
-    const id = small.get("session") ?? newId();
-    small.set("session", id);
-    this.own = new Desk({ store, clock, now: Date.now, id });
+    this.#note = new OpenNote(store, small);
+    const id = this.#note.session;
+    const settling = this.#note.settle();
+    this.own = new Desk({ store, clock, now: Date.now, id, settling });
+    const first = this.own.notebook.peek();
+    void settling.then((id) => {
+      // Who has opened another one meanwhile wants that.
+      if (this.own.notebook.peek() === first) this.#note.opened(id);
+    });
     this.#current = signal(this.own);
     this.current = this.#current;
     this.sample = this.#sample;
@@ -55,7 +61,7 @@ export class Desks {
   }
 
   #openOwn(id: string): void {
-    this.#small.set("session", id);
+    this.#note.opened(id);
     this.own.open(id);
   }
 

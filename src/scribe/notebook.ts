@@ -1,4 +1,4 @@
-import { type ReadonlySignal, signal } from "@preact/signals";
+import { batch, type ReadonlySignal, type Signal, signal } from "@preact/signals";
 import type { EventBody, EventDraft, Heard, LogEvent, Verdict } from "../log/event.ts";
 import { SessionFold } from "../log/fold.ts";
 import { newId } from "../log/identity.ts";
@@ -20,35 +20,65 @@ export function note(
 
 /** One open session: what is written into it, from here or another tab, shows at once. */
 export class Notebook {
-  readonly id: string;
   readonly session: ReadonlySignal<Session>;
   /** Resolves once all that was stored before is in, or is not to be had for now. */
   readonly ready: Promise<void>;
   readonly #keeper: Keeper;
-  readonly #fold: SessionFold;
+  readonly #id: Signal<string>;
+  readonly #session: Signal<Session>;
+  #fold: SessionFold;
+  /** Resolves once it is sure which session this is. */
+  readonly #settled: Promise<void>;
   readonly #take: (events: Iterable<LogEvent>) => void;
   readonly #unsubscribe: () => void;
 
-  /** @param keeper the one above `store` */
-  constructor(id: string, store: LogStore, keeper: Keeper) {
-    this.id = id;
+  /**
+   * @param keeper the one above `store`
+   * @param settling the id it turns out to have, where that takes a moment to tell; must not fail
+   */
+  constructor(id: string, store: LogStore, keeper: Keeper, settling?: Promise<string>) {
+    this.#id = signal(id);
     this.#keeper = keeper;
-    this.#fold = new SessionFold(id).addAll(keeper.keeping.unsaved);
-    const session = signal(this.#fold.session);
-    this.session = session;
+    this.#fold = this.#begin(id);
+    this.#session = signal(this.#fold.session);
+    this.session = this.#session;
     this.#take = (events) => {
-      session.value = this.#fold.addAll(events).session;
+      this.#session.value = this.#fold.addAll(events).session;
     };
     // Before reading, so that nothing another tab writes meanwhile is missed.
     this.#unsubscribe = store.subscribe(this.#take);
-    this.ready = keeper.read(store.session(id).then(this.#take));
+    const read = () => store.session(this.#id.peek()).then(this.#take);
+    this.#settled = settling?.then((id) => this.#settle(id)) ?? Promise.resolve();
+    this.ready = keeper.read(settling ? this.#settled.then(read) : read());
   }
 
-  /** Writes what one utterance or one touch did, all of it or nothing; it shows though unsaved. */
+  get id(): string {
+    return this.#id.value;
+  }
+
+  /**
+   * Writes what one utterance or one touch did, all of it or nothing; it shows though unsaved. What
+   * is written before it is sure which session this is waits for that.
+   */
   async write(notes: readonly Note[]): Promise<Kept> {
-    const kept = await this.#keeper.append(notes.map((one) => ({ ...one, session: this.id })));
+    await this.#settled;
+    const session = this.#id.peek();
+    const kept = await this.#keeper.append(notes.map((one) => ({ ...one, session })));
     this.#take(kept.events);
     return kept;
+  }
+
+  #settle(id: string): void {
+    if (id === this.#id.peek()) return;
+    this.#fold = this.#begin(id);
+    batch(() => {
+      this.#id.value = id;
+      this.#session.value = this.#fold.session;
+    });
+  }
+
+  #begin(id: string): SessionFold {
+    return new SessionFold(id).addAll(this.#keeper.keeping.unsaved);
   }
 
   close(): void {

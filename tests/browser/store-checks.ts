@@ -56,6 +56,7 @@ export const IDB_CHECKS: readonly IdbCheck[] = [
       first.close();
       const second = open(database);
       assertEqual((await second.session("s")).length, 1, "events");
+      assertEqual(await second.lastWritten(), { event: before?.id, session: "s" }, "last written");
       const [after] = await second.append([draft()]);
       assertEqual([after?.device, after?.seq], [before?.device, 2], "device and number");
     },
@@ -96,8 +97,10 @@ export const IDB_CHECKS: readonly IdbCheck[] = [
         ],
         "sessions",
       );
+      assertEqual(await store.lastWritten(), undefined, "last written, which was not kept then");
       const [next] = await store.append([draft()]);
       assertEqual([next?.device, next?.seq], [V1_DEVICE.id, V1_DEVICE.seq + 1], "next number");
+      assertEqual((await store.lastWritten())?.event, next?.id, "last written");
     },
   },
   {

@@ -156,6 +156,30 @@ export const STORE_CONTRACT: readonly StoreCheck[] = [
     },
   },
   {
+    name: "knows what was last written here, and where",
+    async run(store) {
+      assertEqual(await store.lastWritten(), undefined, "at first");
+      const said = draft("s");
+      const [first, second] = [draft("t"), draft("t")];
+      await store.append([said]);
+      await store.append([first, second]);
+      const inT = { event: second.id, session: "t" };
+      assertEqual(await store.lastWritten(), inT, "of two that were said together");
+      await store.append([said]);
+      await store.append([]);
+      assertEqual(await store.lastWritten(), inT, "with nothing new appended");
+      const [elsewhere, held] = [event("a", "s", 1), event("b", "s", 2)];
+      await store.put([elsewhere]);
+      assertEqual(await store.lastWritten(), inT, "with something from elsewhere");
+      await store.putOwn([event("c", "t", 1), held]);
+      const inS = { event: "b", session: "s" };
+      assertEqual(await store.lastWritten(), inS, "with what was held back");
+      await store.append([draft("t")]);
+      await store.putOwn([held]);
+      assertEqual((await store.lastWritten())?.session, "t", "with what was stored already");
+    },
+  },
+  {
     name: "has nothing damaged in it at first",
     async run(store) {
       await store.append([draft()]);
@@ -222,6 +246,7 @@ export const STORE_CONTRACT: readonly StoreCheck[] = [
       store.close();
       await assertTrouble(store.append([draft()]), "closed");
       await assertTrouble(store.put([event("a", "s", 1)]), "closed");
+      await assertTrouble(store.lastWritten(), "closed");
       await assertTrouble(store.session("s"), "closed");
       await assertTrouble(store.sessions(), "closed");
       await assertTrouble(store.everything(), "closed");
