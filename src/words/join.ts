@@ -38,7 +38,7 @@ export const joinWords = {
   watch: "Watch it",
   needsName: "Give the name that you want to be seen by.",
   goesToBoard: (board: string) => `What you log goes to the board “${board}”`,
-  manage: "Sending, and leaving",
+  manage: { sending: "See how sending goes, or leave", watching: "See what you joined, or leave" },
   joined: {
     title: (board: string) => `You are on the board “${board}”`,
     as: (name: string, seat: string) => `As ${name}, on seat “${seat}”.`,

@@ -52,6 +52,16 @@ test("the board is read while it is looked at, and no longer", async () => {
   await waitFor(() => expect(board.readers.value).toBe(0));
 });
 
+test.each([
+  ["peg-1", "See how sending goes, or leave"],
+  ["watch-1", "See what you joined, or leave"],
+])("on seat %s the way to where the board is left says so", (seat, name) => {
+  const { invitation } = MEMBERSHIP;
+  board.membership.value = { ...MEMBERSHIP, invitation: { ...invitation, seat } };
+  render(<BoardScreen app={{ ...app, board }} />);
+  expect(screen.getByRole("link", { name }).getAttribute("href")).toBe("#join");
+});
+
 test("a row tells who, what, when, with what and how fast", () => {
   ada();
   show(phones.view(120));

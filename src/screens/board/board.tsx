@@ -1,6 +1,7 @@
 /** A shared board: read, and nothing else. */
 import "./board.css";
 import { useEffect } from "preact/hooks";
+import { isForWatching } from "../../board/subjects.ts";
 import { formatClock } from "../../ui/format.ts";
 import { boardWords } from "../../words/board.ts";
 import { joinWords } from "../../words/join.ts";
@@ -21,7 +22,9 @@ export function BoardScreen({ app }: { app: App }) {
       <h1>{boardWords.named(joined.invitation.board)}</h1>
       <div>
         <a class="button" href="#join">
-          {joinWords.manage}
+          {isForWatching(joined.invitation.seat)
+            ? joinWords.manage.watching
+            : joinWords.manage.sending}
         </a>
       </div>
       <Reads app={app} />
