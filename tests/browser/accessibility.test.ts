@@ -1,29 +1,16 @@
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { ROUTES } from "../../src/screens/routes.ts";
-import { type AppServer, startAppServer } from "./app-server.ts";
+import { appInBrowser } from "./app-in-browser.ts";
 import { findings } from "./axe-findings.ts";
 import { Bench } from "./bench.ts";
-import { launchChromium } from "./chromium.ts";
 
 const SCREENS = ROUTES.filter(({ place }) => place !== "link");
 
-let browser: Browser;
-let server: AppServer;
-
-beforeAll(async () => {
-  browser = await launchChromium();
-  server = await startAppServer();
-});
-
-afterAll(async () => {
-  await browser?.close();
-  await server?.close();
-});
+const app = appInBrowser();
 
 describe.each(["light", "dark"] as const)("in %s colours axe finds nothing", (colorScheme) => {
   test("before a session", async () => {
-    const bench = await Bench.open(browser, { url: server.url });
+    const bench = await Bench.open(app.browser, { url: app.url });
     await bench.page.emulateMedia({ colorScheme, reducedMotion: "reduce" });
     for (const { name: screen } of SCREENS) {
       await bench.go(screen);
@@ -33,7 +20,7 @@ describe.each(["light", "dark"] as const)("in %s colours axe finds nothing", (co
   });
 
   test("in the middle of one", async () => {
-    const bench = await Bench.open(browser, { url: server.url });
+    const bench = await Bench.open(app.browser, { url: app.url });
     await bench.page.emulateMedia({ colorScheme, reducedMotion: "reduce" });
     await bench.listen();
     await bench.say("rig two, depth half a metre, on red maggot", "F1 two pounds");

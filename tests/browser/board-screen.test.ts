@@ -1,31 +1,17 @@
 /** The board as it is seen: phones that send, and one that looks on, with a real server between them. */
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { type Invitation, invitationHash } from "../../src/board/invitation.ts";
+import { boardOfFile } from "../board/board-of-file.ts";
 import { LocalBoard } from "../board/local-board.ts";
 import { Phone } from "../board/phone.ts";
-import { type AppServer, startAppServer } from "./app-server.ts";
+import { appInBrowser } from "./app-in-browser.ts";
 import { findings } from "./axe-findings.ts";
 import { Bench } from "./bench.ts";
-import { launchChromium } from "./chromium.ts";
 import { cutWords, smallTargets } from "./layout-faults.ts";
 import { goTo } from "./phone-with.ts";
 
-let browser: Browser;
-let server: AppServer;
-let local: LocalBoard;
-
-beforeAll(async () => {
-  browser = await launchChromium();
-  server = await startAppServer();
-  local = await LocalBoard.open();
-});
-
-afterAll(async () => {
-  await browser?.close();
-  await server?.close();
-  await local?.close();
-});
+const app = appInBrowser();
+const local = boardOfFile();
 
 const soon = { timeout: 20_000, interval: 100 };
 
@@ -37,7 +23,7 @@ interface Stands {
 
 /** An app that has joined through the screen, as its angler would. */
 async function joined(invitation: Invitation, { name, peg, section }: Stands): Promise<Bench> {
-  const bench = await Bench.open(browser, { url: server.url });
+  const bench = await Bench.open(app.browser, { url: app.url });
   const { page } = bench;
   await goTo(page, invitationHash(invitation).slice(1));
   await page.getByLabel("Your name on the board").fill(name);

@@ -1,31 +1,18 @@
 /** Phones and a board, with the app as built and a real server between them. */
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { type Invitation, invitationHash } from "../../src/board/invitation.ts";
+import { boardOfFile } from "../board/board-of-file.ts";
 import { LocalBoard } from "../board/local-board.ts";
 import { Watcher } from "../board/watcher.ts";
-import { type AppServer, startAppServer } from "./app-server.ts";
+import { appInBrowser } from "./app-in-browser.ts";
+import { startAppServer } from "./app-server.ts";
 import { findings } from "./axe-findings.ts";
 import { Bench } from "./bench.ts";
-import { launchChromium } from "./chromium.ts";
 import { cutWords, smallTargets } from "./layout-faults.ts";
 import { goTo } from "./phone-with.ts";
 
-let browser: Browser;
-let server: AppServer;
-let local: LocalBoard;
-
-beforeAll(async () => {
-  browser = await launchChromium();
-  server = await startAppServer();
-  local = await LocalBoard.open();
-});
-
-afterAll(async () => {
-  await browser?.close();
-  await server?.close();
-  await local?.close();
-});
+const app = appInBrowser();
+const local = boardOfFile();
 
 const within = { timeout: 20_000, interval: 50 };
 
@@ -48,7 +35,7 @@ function fishOf(watcher: Watcher, seat: string): number[] {
 
 test("a phone joins by its link and sends; its page itself can't reach the board's server", async () => {
   const watcher = new Watcher(await local.invite("watch-1"));
-  const bench = await Bench.open(browser, { url: server.url });
+  const bench = await Bench.open(app.browser, { url: app.url });
   await bench.type("F1 one pound");
   await joinAs(bench, await local.invite("peg-1"), "Ada of the Lake");
   await goTo(bench.page, "live");
@@ -74,9 +61,9 @@ test("a phone joins by its link and sends; its page itself can't reach the board
 
 test("a phone without its server or a network logs on, and brings all when the way is back", async () => {
   const own = await LocalBoard.open();
-  const app = await startAppServer();
+  const server = await startAppServer();
   const watcher = new Watcher(await own.invite("watch-1"));
-  const bench = await Bench.open(browser, { url: app.url });
+  const bench = await Bench.open(app.browser, { url: server.url });
   const { page } = bench;
   await page.evaluate(() => navigator.serviceWorker.ready);
   await joinAs(bench, await own.invite("peg-1"), "Ada");
@@ -84,7 +71,7 @@ test("a phone without its server or a network logs on, and brings all when the w
   await bench.type("F1 one pound");
   await expect.poll(() => fishOf(watcher, "peg-1"), within).toEqual([454]);
   // The app's own server for good, the board's for a session.
-  await app.close();
+  await server.close();
   await own.board.stop("SIGKILL");
   await bench.type("carp two pounds", "F1 three pounds");
   await page.reload();
@@ -102,12 +89,12 @@ test("a phone without its server or a network logs on, and brings all when the w
 
 test("leaving ends it, for other tabs too, and what comes after stays on the phone", async () => {
   const watcher = new Watcher(await local.invite("watch-2"));
-  const bench = await Bench.open(browser, { url: server.url });
+  const bench = await Bench.open(app.browser, { url: app.url });
   await joinAs(bench, await local.invite("peg-2"), "Ben");
   await goTo(bench.page, "live");
   await bench.type("F1 one pound");
   await expect.poll(() => fishOf(watcher, "peg-2"), within).toEqual([454]);
-  const other = await Bench.open(browser, { url: `${server.url}#join`, context: bench.context });
+  const other = await Bench.open(app.browser, { url: `${app.url}#join`, context: bench.context });
   await other.page.getByText("You are on the board").waitFor();
   await goTo(bench.page, "join");
   await bench.page.getByRole("button", { name: "Leave the board" }).click();
@@ -125,7 +112,7 @@ test("leaving ends it, for other tabs too, and what comes after stays on the pho
 });
 
 test("what a board refuses is said where it is joined, and on Live", async () => {
-  const bench = await Bench.open(browser, { url: server.url });
+  const bench = await Bench.open(app.browser, { url: app.url });
   const [mine, other] = [await local.invite("peg-4"), await local.invite("peg-5")];
   await joinAs(bench, { ...mine, seed: other.seed }, "Cy");
   await bench.page.getByText("The board does not know this invitation.").waitFor();
@@ -138,7 +125,7 @@ test("what a board refuses is said where it is joined, and on Live", async () =>
 });
 
 test("an invitation that is over, or not whole, is not offered to be joined", async () => {
-  const bench = await Bench.open(browser, { url: server.url });
+  const bench = await Bench.open(app.browser, { url: app.url });
   const { page } = bench;
   await goTo(page, invitationHash(await local.invite("peg-6", Date.now() - 1000)).slice(1));
   await page.getByText("This invitation is over.").waitFor();
@@ -150,7 +137,7 @@ test("an invitation that is over, or not whole, is not offered to be joined", as
 });
 
 test("joining lies well on a phone, however large the letters, and axe finds nothing", async () => {
-  const bench = await Bench.open(browser, { url: server.url });
+  const bench = await Bench.open(app.browser, { url: app.url });
   const { page } = bench;
   const devtools = await bench.context.newCDPSession(page);
   const faults = async (state: string) => {

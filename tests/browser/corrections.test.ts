@@ -1,24 +1,11 @@
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
-import { type AppServer, startAppServer } from "./app-server.ts";
+import { expect, test } from "vitest";
+import { appInBrowser } from "./app-in-browser.ts";
 import { Bench } from "./bench.ts";
-import { launchChromium } from "./chromium.ts";
 
-let browser: Browser;
-let server: AppServer;
-
-beforeAll(async () => {
-  browser = await launchChromium();
-  server = await startAppServer();
-});
-
-afterAll(async () => {
-  await browser?.close();
-  await server?.close();
-});
+const app = appInBrowser();
 
 test("by voice: amended, taken back step by step, taken out by number", async () => {
-  const bench = await Bench.open(browser, { url: server.url });
+  const bench = await Bench.open(app.browser, { url: app.url });
   const weight = () => bench.part("Weight and count").textContent();
   await bench.listen();
   await bench.say("F1 one pound", "carp two pounds", "make that three pounds");
@@ -35,7 +22,7 @@ test("by voice: amended, taken back step by step, taken out by number", async ()
 });
 
 test("by touch: the last thing said is taken back, and said again where it was wrong", async () => {
-  const bench = await Bench.open(browser, { url: server.url });
+  const bench = await Bench.open(app.browser, { url: app.url });
   await bench.listen();
   await bench.say("carp four pounds", "fish two pounds, feeding");
   await bench.page.getByRole("button", { name: "Take it back" }).click();
@@ -44,7 +31,7 @@ test("by touch: the last thing said is taken back, and said again where it was w
 });
 
 test("by touch: a guess at a number waits first in the review, and its other guess is one touch away", async () => {
-  const bench = await Bench.open(browser, { url: server.url });
+  const bench = await Bench.open(app.browser, { url: app.url });
   const { page } = bench;
   await bench.listen();
   await bench.hear(["carp four pounds", "carp five pounds"], 0.2);
@@ -61,7 +48,7 @@ test("by touch: a guess at a number waits first in the review, and its other gue
 });
 
 test("by touch: a line taken for talk becomes a note, a weight is stepped, an entry goes and comes back", async () => {
-  const bench = await Bench.open(browser, { url: server.url });
+  const bench = await Bench.open(app.browser, { url: app.url });
   const { page } = bench;
   await bench.type("that was a lovely fish", "carp four pounds");
   await bench.go("Review");

@@ -1,26 +1,14 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, expect, inject, test } from "vitest";
-import { type AppServer, startAppServer } from "./app-server.ts";
-import { launchChromium } from "./chromium.ts";
+import type { Page } from "playwright-core";
+import { expect, inject, test } from "vitest";
+import { appInBrowser } from "./app-in-browser.ts";
 
-let browser: Browser;
-let server: AppServer;
-
-beforeAll(async () => {
-  browser = await launchChromium();
-  server = await startAppServer("/some/folder/");
-});
-
-afterAll(async () => {
-  await browser.close();
-  await server.close();
-});
+const app = appInBrowser("/some/folder/");
 
 /** A page that keeps what the browser complains of: refused by the policy, missing, thrown. */
 async function openPage(): Promise<{ page: Page; complaints: string[] }> {
-  const page = await browser.newPage();
+  const page = await app.browser.newPage();
   const complaints: string[] = [];
   page.on("console", (message) => {
     if (message.type() === "error") complaints.push(message.text());
@@ -31,7 +19,7 @@ async function openPage(): Promise<{ page: Page; complaints: string[] }> {
 
 test("opens from a folder deep in a site, with nothing refused, missing or thrown", async () => {
   const { page, complaints } = await openPage();
-  await page.goto(server.url);
+  await page.goto(app.url);
   await page.getByText("Pegscribe").first().waitFor();
   expect(complaints).toEqual([]);
   await page.close();
@@ -41,17 +29,15 @@ test("asks nobody but its own server for anything", async () => {
   const { page } = await openPage();
   const asked: string[] = [];
   page.on("request", (request) => asked.push(request.url()));
-  await page.goto(server.url, { waitUntil: "networkidle" });
+  await page.goto(app.url, { waitUntil: "networkidle" });
   expect(asked.length).toBeGreaterThan(1);
-  expect(asked.filter((url) => !url.startsWith(server.url) && !/^(data|blob):/.test(url))).toEqual(
-    [],
-  );
+  expect(asked.filter((url) => !url.startsWith(app.url) && !/^(data|blob):/.test(url))).toEqual([]);
   await page.close();
 });
 
 test("refuses a script written into the page", async () => {
   const { page, complaints } = await openPage();
-  await page.goto(server.url);
+  await page.goto(app.url);
   const ran = await page.evaluate(() => {
     const script = document.createElement("script");
     script.textContent = "document.title = 'taken over'";

@@ -1,25 +1,12 @@
 /** A phone that the app was never opened on. */
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
-import { type AppServer, startAppServer } from "./app-server.ts";
+import { expect, test } from "vitest";
+import { appInBrowser } from "./app-in-browser.ts";
 import { Bench } from "./bench.ts";
-import { launchChromium } from "./chromium.ts";
 
-let browser: Browser;
-let server: AppServer;
-
-beforeAll(async () => {
-  browser = await launchChromium();
-  server = await startAppServer("/some/folder/");
-});
-
-afterAll(async () => {
-  await browser?.close();
-  await server?.close();
-});
+const app = appInBrowser("/some/folder/");
 
 test("a phrase is said and seen understood, put right by voice, and nothing of it is kept", async () => {
-  const bench = await Bench.open(browser, { url: server.url, isNew: true });
+  const bench = await Bench.open(app.browser, { url: app.url, isNew: true });
   const { page } = bench;
   await page.getByRole("heading", { name: "First steps" }).waitFor();
   await bench.listen();
@@ -34,14 +21,14 @@ test("a phrase is said and seen understood, put right by voice, and nothing of i
   await page.getByRole("link", { name: "Go to the water" }).click();
   await page.getByRole("button", { name: "Start the session" }).waitFor();
   expect(await page.getByText("3 pounds").count()).toBe(0);
-  await page.goto(server.url);
+  await page.goto(app.url);
   await page.locator('main[aria-label="Live"]').waitFor();
   expect(bench.complaints).toEqual([]);
   await bench.close();
 });
 
 test("they are passed over at a touch, work by typing without a microphone, and can be had again", async () => {
-  const bench = await Bench.open(browser, { url: server.url, isNew: true, speech: false });
+  const bench = await Bench.open(app.browser, { url: app.url, isNew: true, speech: false });
   const { page } = bench;
   await page.getByLabel("Type a phrase").fill("F1 two pounds eight");
   await page.keyboard.press("Enter");

@@ -1,11 +1,9 @@
 /** How the screens lie on a phone: within a thumb's reach, with nothing cut, however large the letters. */
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { ROUTES } from "../../src/screens/routes.ts";
 import { ALL_WARNINGS } from "../../src/scribe/warnings.ts";
-import { type AppServer, startAppServer } from "./app-server.ts";
+import { appInBrowser } from "./app-in-browser.ts";
 import { Bench } from "./bench.ts";
-import { launchChromium } from "./chromium.ts";
 import { cutWords, smallTargets } from "./layout-faults.ts";
 
 const SCREENS = ROUTES.filter(({ place }) => place !== "link");
@@ -13,24 +11,13 @@ const SCREENS = ROUTES.filter(({ place }) => place !== "link");
 const LONG =
   "skimmer two pounds eight, forty two centimetres, then ten centimetres shallower, potted in fifty grams of pellet, on the worm, going in";
 
-let browser: Browser;
-let server: AppServer;
-
-beforeAll(async () => {
-  browser = await launchChromium();
-  server = await startAppServer();
-});
-
-afterAll(async () => {
-  await browser?.close();
-  await server?.close();
-});
+const app = appInBrowser();
 
 /** A phone in the middle of a session with something of every kind in it. */
 async function inSession(): Promise<Bench> {
   // The pace of a day told in seconds would be called quiet, or on.
   const warnings = { ...ALL_WARNINGS, pace: false };
-  const bench = await Bench.open(browser, { url: server.url, settings: { warnings } });
+  const bench = await Bench.open(app.browser, { url: app.url, settings: { warnings } });
   await bench.go("Set-up");
   await bench.page.getByLabel("Water", { exact: true }).fill("Osier Lake");
   await bench.page.keyboard.press("Tab");
@@ -92,7 +79,7 @@ test("Live is one screenful, after a long line and with a trouble too", async ()
 
 test("what is touched most lies on the side of the thumb", async () => {
   const sides = async (hand: "left" | "right") => {
-    const bench = await Bench.open(browser, { url: server.url, settings: { hand } });
+    const bench = await Bench.open(app.browser, { url: app.url, settings: { hand } });
     await bench.type("F1 two pounds");
     const names = ["Start listening", "Take it back", "Enter"];
     const boxes = await Promise.all(

@@ -3,35 +3,23 @@ import { readFileSync } from "node:fs";
 import jsqr from "jsqr";
 import Papa from "papaparse";
 import { getDocument } from "pdfjs-dist/legacy/build/pdf.mjs";
-import type { Browser, Page } from "playwright-core";
+import type { Page } from "playwright-core";
 import { PNG } from "pngjs";
-import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
+import { afterEach, beforeEach, expect, test } from "vitest";
 import { randomNumbers } from "../analysis/fixtures/session.ts";
 import { logOf, longDay } from "../share/long-day.ts";
-import { type AppServer, startAppServer } from "./app-server.ts";
+import { appInBrowser } from "./app-in-browser.ts";
 import { Bench } from "./bench.ts";
-import { launchChromium } from "./chromium.ts";
 import { asFile, goTo, phoneWith, takeIn } from "./phone-with.ts";
 
-let browser: Browser;
-let server: AppServer;
+const app = appInBrowser("/some/folder/");
 let bench: Bench;
 let page: Page;
 
 const day = longDay(40, randomNumbers(5));
 
-beforeAll(async () => {
-  browser = await launchChromium();
-  server = await startAppServer("/some/folder/");
-});
-
-afterAll(async () => {
-  await browser?.close();
-  await server?.close();
-});
-
 beforeEach(async () => {
-  bench = await phoneWith(browser, server.url, { log: logOf(day), session: day.id });
+  bench = await phoneWith(app.browser, app.url, { log: logOf(day), session: day.id });
   page = bench.page;
   await page.evaluate(() =>
     Object.defineProperty(navigator, "share", { configurable: true, value: undefined }),
@@ -81,7 +69,7 @@ test("the link opens read-only on a phone that never saw the app, and asks nobod
   await choose("Link");
   const url = await copiedLink();
   const text = page.locator("details p").first();
-  const context = await browser.newContext({ viewport: { width: 390, height: 844 } });
+  const context = await app.browser.newContext({ viewport: { width: 390, height: 844 } });
   const other = await context.newPage();
   const asked: string[] = [];
   other.on("request", (request) => asked.push(request.url()));
@@ -91,9 +79,7 @@ test("the link opens read-only on a phone that never saw the app, and asks nobod
   expect(await other.getByRole("row").count()).toBe(41);
   expect(await other.locator("main").textContent()).toContain(await text.textContent());
   expect(await other.locator("main").textContent()).not.toMatch(/Osier|peg 17/);
-  expect(asked.filter((one) => !one.startsWith(server.url) && !/^(data|blob):/.test(one))).toEqual(
-    [],
-  );
+  expect(asked.filter((one) => !one.startsWith(app.url) && !/^(data|blob):/.test(one))).toEqual([]);
   expect(asked.filter((one) => one.includes("v1."))).toEqual([]);
   await other.getByRole("link", { name: "Open your own log" }).click();
   await other.getByRole("heading", { level: 1 }).waitFor();
@@ -122,7 +108,7 @@ test("the code is the same link, read by a camera", async () => {
 
 test("a link too long for a message goes as a file, and opens from it", async () => {
   const long = { ...longDay(1000, randomNumbers(6)), id: "long" };
-  const other = await phoneWith(browser, server.url, { log: logOf(long), session: "long" });
+  const other = await phoneWith(app.browser, app.url, { log: logOf(long), session: "long" });
   bench = other;
   page = other.page;
   await page.evaluate(() =>
@@ -177,7 +163,7 @@ test("everything goes to another phone as one file, once, with the settings if w
   await bench.type("start the session", "carp four pounds");
   await goTo(page, "files");
   const { content } = await saved("Save the log as a file");
-  const other = await Bench.open(browser, { url: server.url });
+  const other = await Bench.open(app.browser, { url: app.url });
   const file = asFile(content.toString());
   expect(await takeIn(other, file)).toMatch(/^\d+ records of 1 session taken in\.$/);
   await other.page.getByRole("button", { name: "Set this phone the same" }).click();
@@ -204,7 +190,7 @@ test("the tables open as tables, and the one of events comes back", async () => 
   };
   expect(rows(fish.content)).toHaveLength(40);
   expect(rows(events.content)).toHaveLength(day.entries.length + 1);
-  const other = await Bench.open(browser, { url: server.url });
+  const other = await Bench.open(app.browser, { url: app.url });
   expect(await takeIn(other, asFile(events.content.toString(), "events.csv"))).toMatch(
     /records of 1 session taken in/,
   );

@@ -2,37 +2,24 @@
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import type { AxeResults } from "axe-core";
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { type AppServer, startAppServer } from "./app-server.ts";
+import { describe, expect, test } from "vitest";
+import { appInBrowser } from "./app-in-browser.ts";
 import { Bench } from "./bench.ts";
-import { launchChromium } from "./chromium.ts";
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
-let browser: Browser;
-let server: AppServer;
-
-beforeAll(async () => {
-  browser = await launchChromium();
-  server = await startAppServer();
-});
-
-afterAll(async () => {
-  await browser?.close();
-  await server?.close();
-});
+const app = appInBrowser();
 
 const rows = async ({ page }: Bench) =>
   (await page.locator(".entry-said").allTextContents()).toReversed();
 
 test("by thumb: held buttons, a split, a change and all it alters, undone and kept over a reload", async () => {
-  const context = await browser.newContext({
+  const context = await app.browser.newContext({
     viewport: { width: 390, height: 844 },
     hasTouch: true,
     isMobile: true,
   });
-  const bench = await Bench.open(browser, { url: server.url, context });
+  const bench = await Bench.open(app.browser, { url: app.url, context });
   const { page } = bench;
   const tap = (name: string | RegExp) => page.getByRole("button", { name }).tap();
   await bench.type("depth half a metre", "three small roach", "carp two pounds");
@@ -77,7 +64,7 @@ test("by thumb: held buttons, a split, a change and all it alters, undone and ke
 });
 
 test("by voice: each doubt is read out and answered, and “that” is the one on the screen", async () => {
-  const bench = await Bench.open(browser, { url: server.url });
+  const bench = await Bench.open(app.browser, { url: app.url });
   const { page } = bench;
   await bench.type("skimmer thirty", "roach forty", "carp two pounds");
   await bench.go("Review");
@@ -102,7 +89,7 @@ test("by voice: each doubt is read out and answered, and “that” is the one o
 });
 
 test("by keyboard: one doubt after the other without losing one's place", async () => {
-  const bench = await Bench.open(browser, { url: server.url });
+  const bench = await Bench.open(app.browser, { url: app.url });
   const { page } = bench;
   await bench.type("skimmer thirty", "roach forty");
   await bench.go("Review");
@@ -120,7 +107,7 @@ test("by keyboard: one doubt after the other without losing one's place", async 
 
 describe.each(["light", "dark"] as const)("in %s colours", (colorScheme) => {
   test("axe finds nothing in an entry with all that can be done about it", async () => {
-    const bench = await Bench.open(browser, { url: server.url });
+    const bench = await Bench.open(app.browser, { url: app.url });
     const { page } = bench;
     await page.emulateMedia({ colorScheme, reducedMotion: "reduce" });
     await bench.type("depth half a metre", "skimmer thirty", "three small roach", "two roach");
@@ -139,7 +126,7 @@ describe.each(["light", "dark"] as const)("in %s colours", (colorScheme) => {
 });
 
 test("on small phones and with letters twice as large nothing lies beside the screen", async () => {
-  const bench = await Bench.open(browser, { url: server.url });
+  const bench = await Bench.open(app.browser, { url: app.url });
   const { page } = bench;
   await bench.type("depth half a metre", "skimmer thirty", "three small roach", "two roach");
   await bench.go("Review");

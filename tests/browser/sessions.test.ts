@@ -1,22 +1,10 @@
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
-import { type AppServer, startAppServer } from "./app-server.ts";
+import type { Page } from "playwright-core";
+import { expect, test } from "vitest";
+import { appInBrowser } from "./app-in-browser.ts";
 import { findings } from "./axe-findings.ts";
 import { Bench } from "./bench.ts";
-import { launchChromium } from "./chromium.ts";
 
-let browser: Browser;
-let server: AppServer;
-
-beforeAll(async () => {
-  browser = await launchChromium();
-  server = await startAppServer();
-});
-
-afterAll(async () => {
-  await browser?.close();
-  await server?.close();
-});
+const app = appInBrowser();
 
 /** How many records each store holds of a session, past the app. */
 const stored = (page: Page, session: string): Promise<Record<string, number>> =>
@@ -46,7 +34,7 @@ async function fish(bench: Bench, ...phrases: string[]): Promise<string> {
 }
 
 test("sessions are listed, added up, compared, begun like the last one, and deleted for good", async () => {
-  const bench = await Bench.open(browser, { url: server.url });
+  const bench = await Bench.open(app.browser, { url: app.url });
   const { page } = bench;
   const first = await fish(bench, "rig two, depth half a metre", "carp two pounds", "F1 one pound");
 
@@ -62,7 +50,7 @@ test("sessions are listed, added up, compared, begun like the last one, and dele
   const second = await fish(bench, "skimmer ten ounces");
   expect(second).not.toBe(first);
 
-  const other = await Bench.open(browser, { url: server.url, context: page.context() });
+  const other = await Bench.open(app.browser, { url: app.url, context: page.context() });
   await other.go("Sessions");
   await other.page.getByRole("heading", { name: "2 sessions" }).waitFor();
 
@@ -110,9 +98,9 @@ test("sessions are listed, added up, compared, begun like the last one, and dele
 });
 
 test("a session that is deleted in one tab is not left open in another", async () => {
-  const bench = await Bench.open(browser, { url: server.url });
+  const bench = await Bench.open(app.browser, { url: app.url });
   const first = await fish(bench, "carp two pounds");
-  const other = await Bench.open(browser, { url: server.url, context: bench.page.context() });
+  const other = await Bench.open(app.browser, { url: app.url, context: bench.page.context() });
   await other.part("Weight and count").getByText("2 lb").first().waitFor();
   await bench.go("Sessions");
   await bench.page.getByRole("button", { name: /^Delete/ }).click();

@@ -1,21 +1,8 @@
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { type AppServer, startAppServer } from "./app-server.ts";
+import { describe, expect, test } from "vitest";
+import { appInBrowser } from "./app-in-browser.ts";
 import { Bench } from "./bench.ts";
-import { launchChromium } from "./chromium.ts";
 
-let browser: Browser;
-let server: AppServer;
-
-beforeAll(async () => {
-  browser = await launchChromium();
-  server = await startAppServer("/some/folder/");
-});
-
-afterAll(async () => {
-  await browser?.close();
-  await server?.close();
-});
+const app = appInBrowser("/some/folder/");
 
 const DAY = [
   "start the session",
@@ -51,7 +38,7 @@ async function expectDay({ page, go, part }: Bench): Promise<void> {
 
 describe("a session from its start to the text that is shared", () => {
   test("spoken, without touching the phone after the start", async () => {
-    const bench = await Bench.open(browser, { url: server.url });
+    const bench = await Bench.open(app.browser, { url: app.url });
     await bench.listen();
     await bench.say(...DAY);
     await expectDay(bench);
@@ -60,7 +47,7 @@ describe("a session from its start to the text that is shared", () => {
   });
 
   test("typed, in a browser that has no speech", async () => {
-    const bench = await Bench.open(browser, { url: server.url, speech: false });
+    const bench = await Bench.open(app.browser, { url: app.url, speech: false });
     await bench.page.getByText("This browser has no speech recognition.").first().waitFor();
     await bench.type(...DAY);
     await expectDay(bench);
@@ -70,7 +57,7 @@ describe("a session from its start to the text that is shared", () => {
 });
 
 test("what is shown is what is sent, with the place only where that is allowed", async () => {
-  const bench = await Bench.open(browser, { url: server.url });
+  const bench = await Bench.open(app.browser, { url: app.url });
   const { page } = bench;
   await page.evaluate(() => Object.defineProperty(navigator, "share", { value: undefined }));
   await bench.context.grantPermissions(["clipboard-read", "clipboard-write"]);
@@ -93,7 +80,7 @@ test("what is shown is what is sent, with the place only where that is allowed",
 });
 
 test("questions are answered aloud, and what was said while it spoke is heard after", async () => {
-  const bench = await Bench.open(browser, { url: server.url });
+  const bench = await Bench.open(app.browser, { url: app.url });
   await bench.listen();
   await bench.say("F1 two pounds", "what have I got");
   expect(await bench.spoken()).toBe("2 pounds from 1 fish.");
@@ -105,7 +92,7 @@ test("questions are answered aloud, and what was said while it spoke is heard af
 });
 
 test("at full talkback each entry is said back", async () => {
-  const bench = await Bench.open(browser, { url: server.url, settings: { talkback: "full" } });
+  const bench = await Bench.open(app.browser, { url: app.url, settings: { talkback: "full" } });
   await bench.listen();
   await bench.say("F1 two pounds eight");
   expect(await bench.spoken()).toBe("F1, 2 pounds 8 ounces. 2 pounds 8 ounces from 1 fish.");
@@ -113,7 +100,7 @@ test("at full talkback each entry is said back", async () => {
 });
 
 test("a net near its limit is warned of aloud and on the screen", async () => {
-  const bench = await Bench.open(browser, { url: server.url });
+  const bench = await Bench.open(app.browser, { url: app.url });
   await bench.go("Set-up");
   await bench.page.getByRole("button", { name: "Net limit up 10 lb" }).click();
   await bench.go("Live");
@@ -126,7 +113,7 @@ test("a net near its limit is warned of aloud and on the screen", async () => {
 });
 
 test("nothing is asked of any other place than the one the app came from", async () => {
-  const bench = await Bench.open(browser, { url: server.url });
+  const bench = await Bench.open(app.browser, { url: app.url });
   await bench.listen();
   await bench.say(...DAY);
   for (const screen of ["Review", "Summary", "Set-up", "Phrases", "Live"] as const) {
@@ -134,7 +121,7 @@ test("nothing is asked of any other place than the one the app came from", async
   }
   await bench.page.waitForLoadState("networkidle");
   expect(bench.requests.length).toBeGreaterThan(5);
-  const strangers = bench.requests.filter((url) => !url.startsWith(server.url));
+  const strangers = bench.requests.filter((url) => !url.startsWith(app.url));
   expect(strangers.filter((url) => !/^(data|blob):/.test(url))).toEqual([]);
   await bench.close();
 });

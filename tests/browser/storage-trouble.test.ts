@@ -1,28 +1,15 @@
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, test } from "vitest";
+import { test } from "vitest";
 import { tryTrouble } from "../trials/storage/storage.ts";
 import { TROUBLES } from "../trials/storage/troubles.ts";
-import { type AppServer, startAppServer } from "./app-server.ts";
-import { launchChromium } from "./chromium.ts";
+import { appInBrowser } from "./app-in-browser.ts";
 
-let browser: Browser;
-let server: AppServer;
-
-beforeAll(async () => {
-  server = await startAppServer();
-  browser = await launchChromium();
-});
-
-afterAll(async () => {
-  await browser?.close();
-  await server?.close();
-});
+const app = appInBrowser();
 
 const LIMIT = { timeout: 120_000 };
 
 for (const trouble of TROUBLES) {
   // Side by side, since most of it is waiting for the app to try again by itself.
   test.concurrent(`what is said outlives that ${trouble.name}`, LIMIT, async ({ expect }) => {
-    expect(await tryTrouble(browser, server.url, trouble)).toEqual([]);
+    expect(await tryTrouble(app.browser, app.url, trouble)).toEqual([]);
   });
 }

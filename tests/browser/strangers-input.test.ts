@@ -1,27 +1,14 @@
 /** What strangers send is shown as text and nothing else, on every screen and in every form. */
 import { deflateSync } from "node:zlib";
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import type { EntryStatement, LogEvent } from "../../src/log/event.ts";
 import { ROUTES } from "../../src/screens/routes.ts";
 import { INJECTIONS } from "../share/days.ts";
-import { type AppServer, startAppServer } from "./app-server.ts";
+import { appInBrowser } from "./app-in-browser.ts";
 import { Bench } from "./bench.ts";
-import { launchChromium } from "./chromium.ts";
 import { asFile, goTo, phoneWith, takeIn } from "./phone-with.ts";
 
-let browser: Browser;
-let server: AppServer;
-
-beforeAll(async () => {
-  browser = await launchChromium();
-  server = await startAppServer();
-});
-
-afterAll(async () => {
-  await browser?.close();
-  await server?.close();
-});
+const app = appInBrowser();
 
 const START = Date.UTC(2026, 5, 6, 9);
 
@@ -80,7 +67,7 @@ const marks = (bench: Bench) =>
 const NONE = { ran: false, strange: 0, links: 0 };
 
 test("no word of a stranger's log is taken for markup, on any screen or in any form", async () => {
-  const bench = await phoneWith(browser, server.url, { log: hostileLog(), session: "<b>s" });
+  const bench = await phoneWith(app.browser, app.url, { log: hostileLog(), session: "<b>s" });
   const { page } = bench;
   for (const what of ["Name the water", "Name the peg", "With my notes"]) {
     await page.getByLabel(what).check();
@@ -116,7 +103,7 @@ test.each([
     /^The link is not whole/,
   ],
 ])("a link %s says what is wrong, and the app goes on", async (_, hash, sentence) => {
-  const bench = await Bench.open(browser, { url: `${server.url}${hash}` });
+  const bench = await Bench.open(app.browser, { url: `${app.url}${hash}` });
   const { page } = bench;
   await page.getByRole("heading", { name: "This link did not open" }).waitFor();
   expect(await page.locator("main p").first().textContent()).toMatch(sentence);
@@ -127,7 +114,7 @@ test.each([
 });
 
 test("a file of 100 MB is refused in a sentence, and nothing changes", async () => {
-  const bench = await Bench.open(browser, { url: server.url });
+  const bench = await Bench.open(app.browser, { url: app.url });
   await takeIn(bench, asFile("x"));
   await bench.page.evaluate(() => {
     const files = new DataTransfer();

@@ -1,27 +1,14 @@
 /** What was said must outlive reloads, other tabs, and a browser that does not store. */
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
-import { type AppServer, startAppServer } from "./app-server.ts";
+import { expect, test } from "vitest";
+import { appInBrowser } from "./app-in-browser.ts";
 import { Bench } from "./bench.ts";
-import { launchChromium } from "./chromium.ts";
 
-let browser: Browser;
-let server: AppServer;
-
-beforeAll(async () => {
-  browser = await launchChromium();
-  server = await startAppServer();
-});
-
-afterAll(async () => {
-  await browser?.close();
-  await server?.close();
-});
+const app = appInBrowser();
 
 const weight = (bench: Bench) => bench.part("Weight and count").textContent();
 
 test("a reload in the middle loses nothing, and the session goes on", async () => {
-  const bench = await Bench.open(browser, { url: server.url });
+  const bench = await Bench.open(app.browser, { url: app.url });
   await bench.listen();
   await bench.say("rig two, depth half a metre", "F1 two pounds", "make that three pounds");
   await bench.page.reload();
@@ -34,7 +21,7 @@ test("a reload in the middle loses nothing, and the session goes on", async () =
 });
 
 test("a new session starts empty, and the old one can be opened again", async () => {
-  const bench = await Bench.open(browser, { url: server.url });
+  const bench = await Bench.open(app.browser, { url: app.url });
   const { page } = bench;
   await bench.type("F1 two pounds", "all out");
   await bench.go("Sessions");
@@ -50,10 +37,10 @@ test("a new session starts empty, and the old one can be opened again", async ()
 });
 
 test("two tabs on one session follow each other, and only one of them listens", async () => {
-  const one = await Bench.open(browser, { url: server.url });
+  const one = await Bench.open(app.browser, { url: app.url });
   await one.listen();
   await one.say("F1 two pounds");
-  const other = await Bench.open(browser, { url: server.url, context: one.context });
+  const other = await Bench.open(app.browser, { url: app.url, context: one.context });
   await expect.poll(() => weight(other)).toContain("2 lb");
   await other.type("carp three pounds");
   await expect.poll(() => weight(one)).toContain("5 lb");
@@ -71,7 +58,7 @@ test("two tabs on one session follow each other, and only one of them listens", 
 });
 
 test("where the browser refuses to store, it says so, aloud too, and keeps what was said", async () => {
-  const bench = await Bench.open(browser, { url: server.url, storage: false });
+  const bench = await Bench.open(app.browser, { url: app.url, storage: false });
   const { page } = bench;
   await bench.listen();
   await bench.say("F1 two pounds");
@@ -93,7 +80,7 @@ test("where the browser refuses to store, it says so, aloud too, and keeps what 
 });
 
 test("a microphone that is refused is named as the trouble, and typing goes on", async () => {
-  const bench = await Bench.open(browser, { url: server.url });
+  const bench = await Bench.open(app.browser, { url: app.url });
   await bench.listen();
   await bench.page.evaluate(() => window.scripted.fail("service-not-allowed"));
   await bench.page
@@ -106,7 +93,7 @@ test("a microphone that is refused is named as the trouble, and typing goes on",
 });
 
 test("the sample plays by itself and leaves the angler's own session as it was", async () => {
-  const bench = await Bench.open(browser, { url: server.url });
+  const bench = await Bench.open(app.browser, { url: app.url });
   await bench.page.getByRole("button", { name: "Play a sample session" }).click();
   await bench.page.getByText(/phrase [3-9] of \d+/).waitFor();
   expect(await bench.page.getByText("Osier Lake").count()).toBeGreaterThan(0);
@@ -119,9 +106,9 @@ test("the sample plays by itself and leaves the angler's own session as it was",
 });
 
 test("an app that arrived in part says so, and comes right once the rest can be had", async () => {
-  const context = await browser.newContext();
+  const context = await app.browser.newContext();
   await context.route(/attendant/, (route) => route.abort());
-  const bench = await Bench.open(browser, { url: server.url, context });
+  const bench = await Bench.open(app.browser, { url: app.url, context });
   await bench.page.getByText("The app did not arrive whole.").first().waitFor();
   await context.unroute(/attendant/);
   await bench.page.reload();

@@ -6,7 +6,7 @@ import { SCHEMA_VERSION } from "../../../src/log/idb-schema.ts";
 import { LOG_NAME } from "../../../src/log/log-name.ts";
 import { Bench } from "../../browser/bench.ts";
 import { V1_DEVICE, V1_EVENTS } from "../../browser/store-v1.ts";
-import { LETS_NAMES_BE } from "../sent-as-text.ts";
+import { besideApp } from "../beside-app.ts";
 import { storedEvents } from "../stored.ts";
 
 export interface OldLog {
@@ -38,12 +38,9 @@ const WEIGHT = { before: "3 lb", after: "5 lb" } as const;
 
 /** @returns what came out wrong, each in a sentence */
 export async function tryOldLog(browser: Browser, url: string, log: OldLog): Promise<string[]> {
-  const context = await browser.newContext({ serviceWorkers: "block" });
-  await context.addInitScript(LETS_NAMES_BE);
-  const page = await context.newPage();
-  await page.goto(`${url}icon.svg`);
-  await page.evaluate(`${await makers()};\n${log.make}`);
-  await page.evaluate((id) => localStorage.setItem("pegscribe.session", id), SESSION);
+  const { context, beside } = await besideApp(browser, url);
+  await beside.evaluate(`${await makers()};\n${log.make}`);
+  await beside.evaluate((id) => localStorage.setItem("pegscribe.session", id), SESSION);
   const bench = await Bench.open(browser, { url, context });
   try {
     const faults = bench.complaints;

@@ -9,7 +9,7 @@ import type { LogDocument } from "../../../src/log/transfer.ts";
 import { MOTIFS } from "../../../src/speech/tones.ts";
 import { noticeWords } from "../../../src/words/notices.ts";
 import { Bench } from "../../browser/bench.ts";
-import { LETS_NAMES_BE } from "../sent-as-text.ts";
+import { besideApp } from "../beside-app.ts";
 import { storedEvents } from "../stored.ts";
 import { installFaults } from "./faults-page.ts";
 import type { Scene, Trouble } from "./troubles.ts";
@@ -31,12 +31,8 @@ export async function tryTrouble(
   url: string,
   trouble: Trouble,
 ): Promise<string[]> {
-  // What the app keeps of itself is no part of this.
-  const context = await browser.newContext({ serviceWorkers: "block" });
-  await context.addInitScript(LETS_NAMES_BE);
-  const beside = await context.newPage();
-  await beside.goto(`${url}icon.svg`);
-  const scene: Scene = { context, beside };
+  const scene: Scene = await besideApp(browser, url);
+  const { context } = scene;
   await context.addInitScript(installFaults, undefined);
   await trouble.prepare?.(scene);
   if (trouble.isFromTheStart) await trouble.begin(scene);

@@ -9,8 +9,8 @@ import { noticeWords } from "../../../src/words/notices.ts";
 import { tallyWords } from "../../../src/words/tally.ts";
 import { Bench } from "../../browser/bench.ts";
 import { type Random, randomOf } from "../../simulation/random.ts";
+import { besideApp } from "../beside-app.ts";
 import { phrases } from "../kill/phrases.ts";
-import { LETS_NAMES_BE } from "../sent-as-text.ts";
 import { storedEvents } from "../stored.ts";
 import { installFaults, type PageFault } from "./faults-page.ts";
 import { holdAll } from "./other-tab.ts";
@@ -32,10 +32,7 @@ export async function weather(
   url: string,
   { entries, seed }: { entries: number; seed: number },
 ): Promise<StormReport> {
-  const context = await browser.newContext({ serviceWorkers: "block" });
-  await context.addInitScript(LETS_NAMES_BE);
-  const beside = await context.newPage();
-  await beside.goto(`${url}icon.svg`);
+  const { context, beside } = await besideApp(browser, url);
   await context.addInitScript(installFaults, undefined);
   const bench = await Bench.open(browser, { url, context });
   const random = randomOf(seed);
