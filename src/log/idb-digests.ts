@@ -2,7 +2,7 @@
 import type { IDBPObjectStore, StoreNames } from "idb";
 import type { LogEvent } from "./event.ts";
 import type { LogDatabase, LogSchema } from "./idb-schema.ts";
-import { write } from "./idb-write.ts";
+import { writeLoosely } from "./idb-write.ts";
 
 type Digests = IDBPObjectStore<LogSchema, StoreNames<LogSchema>[], "digests", "readwrite">;
 
@@ -20,7 +20,7 @@ export const keepDigest = (
   events: number,
   digest: unknown,
 ): Promise<boolean> =>
-  write(db, ["events", "digests"], async (tx) => {
+  writeLoosely(db, ["events", "digests"], async (tx) => {
     const isWhole = (await tx.objectStore("events").index("session").count(session)) === events;
     if (isWhole) await tx.objectStore("digests").put({ session, digest });
     return isWhole;

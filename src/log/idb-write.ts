@@ -9,14 +9,29 @@ type Writing<Names extends Stores> = IDBPTransaction<LogSchema, Names, "readwrit
  * on disk; if anything fails, nothing of it stays.
  * @param signal breaks it off
  */
-export async function write<const Names extends Stores, T>(
+export const write = <const Names extends Stores, T>(
   db: LogDatabase,
   stores: Names,
   work: (tx: Writing<Names>) => Promise<T>,
   signal?: AbortSignal,
+): Promise<T> => transact(db, stores, "strict", work, signal);
+
+/** The same for what can be made again: nobody need wait for the disk. */
+export const writeLoosely = <const Names extends Stores, T>(
+  db: LogDatabase,
+  stores: Names,
+  work: (tx: Writing<Names>) => Promise<T>,
+): Promise<T> => transact(db, stores, "relaxed", work);
+
+async function transact<const Names extends Stores, T>(
+  db: LogDatabase,
+  stores: Names,
+  durability: IDBTransactionDurability,
+  work: (tx: Writing<Names>) => Promise<T>,
+  signal?: AbortSignal,
 ): Promise<T> {
   signal?.throwIfAborted();
-  const tx = db.transaction(stores, "readwrite", { durability: "strict" });
+  const tx = db.transaction(stores, "readwrite", { durability });
   // Waited for below; until then its failure must not count as one nobody waits for.
   tx.done.catch(() => {});
   const giveUp = () => abort(tx);

@@ -115,5 +115,5 @@ test("the past and the list of sessions, asked for at once, have each digest mad
   expect(read.toSorted()).toEqual(["a", "b", "c"]);
   expect(shelf.past.value).toHaveLength(3);
   expect(season.digests.value).toHaveLength(3);
-  expect(told).toEqual([undefined, 3, 3, 3, undefined]);
+  expect(told).toEqual([undefined, 3, 3, 3, 3, undefined]);
 });

@@ -96,9 +96,9 @@ test("digests are made once, told of as they are made, and made again where some
   const told: string[] = [];
   const tell = ({ done, of }: { done: number; of: number }) => void told.push(`${done} of ${of}`);
   expect((await allDigests(store, tell)).map(({ id }) => id).sort()).toEqual(["july", "june"]);
-  expect(told).toEqual(["0 of 2", "1 of 2"]);
+  expect(told).toEqual(["0 of 2", "1 of 2", "2 of 2"]);
   await allDigests(store, tell);
-  expect(told).toHaveLength(2);
+  expect(told).toHaveLength(3);
 
   await store.append([
     { id: newId(), session: "june", verdict: "log", body: entry({ kind: "fish", count: 5 }) },
@@ -106,7 +106,7 @@ test("digests are made once, told of as they are made, and made again where some
   expect((await readDigests(store)).missing).toEqual(["june"]);
   const again = await allDigests(store, tell);
   expect(again.find(({ id }) => id === "june")?.count).toBe(19);
-  expect(told).toHaveLength(3);
+  expect(told.slice(3)).toEqual(["0 of 1", "1 of 1"]);
 });
 
 test("digests of another version, or that make no sense, are made anew", async () => {
@@ -318,7 +318,7 @@ test("where the worker does not arrive, the work is done here: what was asked an
   fall();
   fall();
   expect(await first).toBe(true);
-  expect(progress).toHaveLength(2);
+  expect(progress.at(-1)).toEqual({ done: 2, of: 2 });
   const sums = await clerk.ask({ what: "sums", factor: "depth", query: {} });
   expect(sums.sessions).toBe(2);
   expect(sent).toHaveLength(1);

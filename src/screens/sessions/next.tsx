@@ -15,10 +15,12 @@ interface NextProps {
   app: App;
   season: Season;
   digests: readonly Digest[];
+  /** Some digests are being made. */
+  isMaking: boolean;
 }
 
 /** Beginning the next session: empty, like the last one, or where the earlier ones point to. */
-export function Next({ app, season, digests }: NextProps) {
+export function Next({ app, season, digests, isMaking }: NextProps) {
   const last = digests.find(({ past }) => past);
   if (isRunning(app)) {
     return (
@@ -41,7 +43,7 @@ export function Next({ app, season, digests }: NextProps) {
       <button type="button" class={last ? "button" : "button button-main"} onClick={begin}>
         {words.begin}
       </button>
-      {last && !season.progress.value && (
+      {last && !isMaking && (
         <WhereToStart
           season={season}
           digests={digests}

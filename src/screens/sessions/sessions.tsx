@@ -1,7 +1,7 @@
 /** All sessions on this phone: the next one, the list, sums over them, and two side by side. */
 import "../summary/summary.css";
 import "./sessions.css";
-import { useSignal } from "@preact/signals";
+import { useComputed, useSignal } from "@preact/signals";
 import type { Digest } from "../../scribe/season/digest.ts";
 import { fits, type Query } from "../../scribe/season/query.ts";
 import type { Season } from "../../scribe/season/season.ts";
@@ -32,9 +32,6 @@ interface OpenedProps {
   season: Season;
 }
 
-/** So few are made before anybody could read that they are being made. */
-const WORTH_TELLING = 3;
-
 function Opened({ app, season }: OpenedProps) {
   const query = useSignal<Query>({});
   const chosen = useSignal<readonly Digest[]>([]);
@@ -45,21 +42,17 @@ function Opened({ app, season }: OpenedProps) {
   };
   if (one && other) return <Compare app={app} season={season} of={[one, other]} onBack={leave} />;
   const digests = season.digests.value ?? [];
-  const progress = season.progress.value;
+  const isMaking = useComputed(() => season.progress.value !== undefined).value;
   const fitting = digests.filter((digest) => fits(digest, query.value));
   return (
     <>
       <h1>{sessionsWords.title}</h1>
       {looked.is === "failed" && <p class="warn">{looked.why}</p>}
-      <p role="status" class={progress ? "" : "for-ears"}>
-        {progress &&
-          progress.of > WORTH_TELLING &&
-          sessionsWords.making(progress.done, progress.of)}
-      </p>
-      <Next app={app} season={season} digests={digests} />
+      <Making season={season} />
+      <Next app={app} season={season} digests={digests} isMaking={isMaking} />
       {looked.is === "there" && digests.length === 0 && <p>{sessionsWords.none}</p>}
       {digests.length > 1 && <Find digests={digests} query={query} />}
-      {!progress && digests.some(({ past }) => past) && (
+      {!isMaking && digests.some(({ past }) => past) && (
         <SeasonSumsCard
           season={season}
           digests={digests}
@@ -69,5 +62,18 @@ function Opened({ app, season }: OpenedProps) {
       )}
       <List app={app} season={season} digests={fitting} of={digests.length} chosen={chosen} />
     </>
+  );
+}
+
+/** So few are made before anybody could read that they are being made. */
+const WORTH_TELLING = 3;
+
+/** How many digests are made, of how many. Apart, as all else here would be shown anew with each. */
+function Making({ season }: { season: Season }) {
+  const progress = season.progress.value;
+  return (
+    <p role="status" class={progress ? "" : "for-ears"}>
+      {progress && progress.of > WORTH_TELLING && sessionsWords.making(progress.done, progress.of)}
+    </p>
   );
 }

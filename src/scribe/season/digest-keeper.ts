@@ -36,6 +36,9 @@ export async function makeDigest(store: DigestedStore, id: string): Promise<Dige
   return digest;
 }
 
+/** While one waits for the store, the other works out what it was given. */
+const HANDS = 2;
+
 /**
  * Makes what is missing and gives all. One that has been written to meanwhile is given too, and made
  * again the next time.
@@ -45,10 +48,17 @@ export async function allDigests(
   onProgress: (progress: Progress) => void = () => {},
 ): Promise<Digest[]> {
   const { digests, missing } = await readDigests(store);
-  for (const [done, session] of missing.entries()) {
-    onProgress({ done, of: missing.length });
-    const digest = await makeDigest(store, session);
-    if (digest) digests.push(digest);
-  }
+  const left = missing.values();
+  let done = 0;
+  const hand = async () => {
+    for (const session of left) {
+      const digest = await makeDigest(store, session);
+      if (digest) digests.push(digest);
+      done += 1;
+      onProgress({ done, of: missing.length });
+    }
+  };
+  if (missing.length > 0) onProgress({ done, of: missing.length });
+  await Promise.all(Array.from({ length: HANDS }, hand));
   return digests;
 }

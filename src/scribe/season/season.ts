@@ -96,7 +96,7 @@ export class Season {
   #show(progress: Progress): void {
     this.#progress.value = progress;
     const isListed = this.#digests.peek() !== undefined;
-    if (isListed && progress.done % LISTED_EVERY === LISTED_EVERY - 1)
+    if (isListed && progress.done > 0 && progress.done % LISTED_EVERY === 0)
       void this.#list().catch(() => {});
   }
 
