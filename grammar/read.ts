@@ -3,6 +3,7 @@ import { resolveCorrections } from "./corrections.ts";
 import { joinPieces } from "./joining.ts";
 import { Language } from "./language.ts";
 import { isExcused, leftOver } from "./leftover.ts";
+import { signsOfLostWords } from "./lost-words.ts";
 import { cover } from "./match/cover.ts";
 import { type Item, readItems } from "./match/items.ts";
 import { isQuantityWord } from "./quantity/words.ts";
@@ -63,6 +64,7 @@ export function createReader(
       const joined = joinPieces(pieces, items, isEnd, mayJoin);
       const { statements, doubts, loose } = resolveCorrections(joined);
       const taken = joined.filter((piece) => !loose.includes(piece));
+      doubts.push(...signsOfLostWords(taken, items, tokens));
       const over = leftOver(items, taken);
       const reading = {
         heard,
@@ -111,7 +113,7 @@ export function createReader(
    * printed for another, since no repair can take it, or with many words that are no misprints.
    */
   const isWorthRepair = (over: readonly Item[]): boolean => {
-    const sound = over.filter((item) => !("word" in item) || !isSuspect(item.word));
+    const sound = over.filter((item) => !("word" in item) || !isSuspect(item.word, matcher.knows));
     return (
       sound.length <= MOST_SOUND &&
       sound.every(
@@ -131,7 +133,7 @@ export function createReader(
     plain: Reading,
   ): Reading => {
     let best = plain;
-    for (const repair of repairs(tokens, over)) {
+    for (const repair of repairs(tokens, over, matcher.knows)) {
       const { reading } = readTokens(heard, repair.tokens);
       const belief = beliefIn(reading.statements, repair, tokens);
       if (reading.leftover.length > 0 || belief === "none") continue;

@@ -16,6 +16,9 @@ export interface Repair {
   gone: number;
 }
 
+/** Whether some phrase has the word: then it is taken for another only where that is known to happen. */
+type Knows = (word: string) => boolean;
+
 /** One line may have several readings; beyond this many it is noise. */
 const MOST_REPAIRS = 16;
 
@@ -24,7 +27,11 @@ const MOST_REPAIRS = 16;
  * left over, with and without it.
  * @param over indexes of the tokens no phrase took
  */
-export function repairs(tokens: readonly Token[], over: ReadonlySet<number>): Repair[] {
+export function repairs(
+  tokens: readonly Token[],
+  over: ReadonlySet<number>,
+  knows: Knows,
+): Repair[] {
   // Every row goes on from one that ends where it begins: open[i] are those that reach token i.
   const open: Repair[][] = [[{ tokens: [], replaced: [], gone: 0 }]];
   tokens.forEach((token, i) => {
@@ -36,7 +43,7 @@ export function repairs(tokens: readonly Token[], over: ReadonlySet<number>): Re
       i + 1,
       here.map((repair) => ({ ...repair, tokens: [...repair.tokens, token] })),
     );
-    for (const misprint of misprintsAt(tokens, i, over)) {
+    for (const misprint of misprintsAt(tokens, i, over, knows)) {
       reach(
         i + misprint.printed.length,
         here.map((repair) => extend(repair, tokens, i, misprint, over)),
@@ -49,8 +56,8 @@ export function repairs(tokens: readonly Token[], over: ReadonlySet<number>): Re
 }
 
 /** Whether a word may have been printed for another. */
-export const isSuspect = (word: string): boolean =>
-  SUSPECTS.has(word) || nearMisses(word).length > 0;
+export const isSuspect = (word: string, knows: Knows): boolean =>
+  SUSPECTS.has(word) || (!knows(word) && nearMisses(word).length > 0);
 
 function extend(
   { tokens: done, replaced, gone }: Repair,
@@ -72,9 +79,10 @@ function misprintsAt(
   tokens: readonly Token[],
   i: number,
   over: ReadonlySet<number>,
+  knows: Knows,
 ): readonly Misprint[] {
   const { word } = tokens[i] as Token;
-  const near = over.has(i) ? nearMisses(word) : [];
+  const near = over.has(i) && !knows(word) ? nearMisses(word) : [];
   const rows = MISPRINTS.get(word) ?? near.map((meant) => ({ printed: [word], meant: [meant] }));
   return rows.filter(
     ({ printed }) =>
