@@ -14,7 +14,7 @@ interface TraceEvent {
   tid: number;
   /** Microseconds of the thread. */
   tdur?: number;
-  args?: { name?: string };
+  args?: { name?: string; data?: unknown };
 }
 
 const CATEGORIES = ["toplevel", "devtools.timeline"];
@@ -34,22 +34,24 @@ export async function tasksOf(
   const { traceEvents } = JSON.parse((await browser.stopTracing()).toString()) as {
     traceEvents: TraceEvent[];
   };
-  return { lengthsMs: lengthsOf(traceEvents, what) };
+  return { lengthsMs: lengthsOf(traceEvents, what, new URL(page.url()).origin) };
 }
 
-/** Of the main thread that worked most, where a trace has seen several pages. */
-function lengthsOf(events: readonly TraceEvent[], what: RegExp): number[] {
-  const mains = events.filter(
-    ({ name, args }) => name === "thread_name" && args?.name === "CrRendererMain",
-  );
-  const byThread = mains.map(({ pid, tid }) =>
-    events
-      .filter((one) => one.pid === pid && one.tid === tid && what.test(one.name))
-      .map(({ tdur = 0 }) => tdur / 1000),
-  );
-  const total = (lengths: readonly number[]) => lengths.reduce((sum, one) => sum + one, 0);
-  return byThread.sort((one, other) => total(other) - total(one))[0] ?? [];
+/** Of the thread that ran what came from there: the browser has pages of its own, heavier than ours. */
+function lengthsOf(events: readonly TraceEvent[], what: RegExp, origin: string): number[] {
+  const isOf = (one: TraceEvent, thread: TraceEvent) =>
+    one.pid === thread.pid && one.tid === thread.tid;
+  const main = events
+    .filter(({ name, args }) => name === "thread_name" && args?.name === "CrRendererMain")
+    .find((thread) => events.some((one) => isOf(one, thread) && names(one, origin)));
+  if (!main) throw new Error(`nothing from ${origin} ran while it was traced`);
+  return events
+    .filter((one) => isOf(one, main) && what.test(one.name))
+    .map(({ tdur = 0 }) => tdur / 1000);
 }
+
+const names = ({ args }: TraceEvent, origin: string): boolean =>
+  args?.data !== undefined && JSON.stringify(args.data).includes(`${origin}/`);
 
 export const longestOf = ({ lengthsMs }: Tasks): number =>
   lengthsMs.reduce((most, one) => Math.max(most, one), 0);
