@@ -1,90 +1,22 @@
 /** With which session the app goes on, after the note of it was lost or came to the disk too late. */
 import { beforeEach, describe, expect, test, vi } from "vitest";
-import { SteadyClock } from "../../src/log/clock.ts";
 import type { LogEvent } from "../../src/log/event.ts";
 import { newId } from "../../src/log/identity.ts";
 import { PATIENCE_MS } from "../../src/log/patience.ts";
-import { Desks } from "../../src/scribe/desks.ts";
+import type { Desks } from "../../src/scribe/desks.ts";
 import { note } from "../../src/scribe/notebook.ts";
 import { Scribe } from "../../src/scribe/scribe.ts";
 import { DEFAULT_SETTINGS } from "../../src/scribe/settings.ts";
-import { FailingStore } from "../log/failing-store.ts";
+import { idle, KilledPhone } from "./killed-phone.ts";
 
 const HOUR_MS = 3_600_000;
 const fish = () => note({ kind: "entry", statement: { kind: "fish" } }, "log");
 const open = (desks: Desks) => desks.own.notebook.peek().id;
-
-/** A log that answers what was last written only once it is let. */
-class TestedStore extends FailingStore {
-  #gate = Promise.resolve();
-
-  /** @returns lets it answer */
-  holdUp(): () => void {
-    let letGo = () => {};
-    this.#gate = new Promise((done) => {
-      letGo = done;
-    });
-    return letGo;
-  }
-
-  override async lastWritten() {
-    await this.#gate;
-    if (this.failing) throw new Error("It fails.");
-    return super.lastWritten();
-  }
-}
-
-/** A phone whose browser may be killed: what is stored is there afterwards, notes only as saved. */
-class Phone {
-  wall = Date.UTC(2026, 5, 6, 9);
-  readonly #clock = new SteadyClock(
-    () => this.wall,
-    () => 0,
-  );
-  readonly store = new TestedStore(this.#clock);
-  notes = new Map<string, string>();
-  saved = new Map<string, string>();
-
-  /** Starts the app, without waiting for anything. */
-  start(): Desks {
-    const { notes } = this;
-    const small = {
-      get: (name: string) => notes.get(name),
-      set: (name: string, value: string) => void notes.set(name, value),
-    };
-    return new Desks(this.store, this.#clock, small);
-  }
-
-  /** Starts the app and waits until it is read what is stored. */
-  async started(): Promise<Desks> {
-    const desks = this.start();
-    await desks.own.notebook.peek().ready;
-    await idle();
-    return desks;
-  }
-
-  /** The browser has written to the disk which session is open. */
-  save(): void {
-    this.saved = new Map(this.notes);
-  }
-
-  /** Kills the browser and starts it again. */
-  restarted(): Promise<Desks> {
-    this.notes = new Map(this.saved);
-    return this.started();
-  }
-
-  async sessions(): Promise<string[]> {
-    return (await this.store.everything()).map(({ session }) => session);
-  }
-}
-
-const idle = () => new Promise((done) => setTimeout(done));
 const say = (desks: Desks) => desks.own.notebook.peek().write([fish()]);
 
-let phone: Phone;
+let phone: KilledPhone;
 beforeEach(() => {
-  phone = new Phone();
+  phone = new KilledPhone();
 });
 
 describe("after a kill, the session of the last entry is open", () => {

@@ -1,6 +1,5 @@
 /** One life of the browser: it starts, what is stored is looked at, phrases are said, it is killed. */
 import type { Page } from "playwright-core";
-import type { LogEvent } from "../../../src/log/event.ts";
 import { DEFAULT_SETTINGS } from "../../../src/scribe/settings.ts";
 import { MOTIFS } from "../../../src/speech/tones.ts";
 import { installSpeech } from "../../browser/scripted-speech.ts";
@@ -8,10 +7,11 @@ import { LETS_NAMES_BE } from "../sent-as-text.ts";
 import { storedEvents } from "../stored.ts";
 import type { Account } from "./account.ts";
 import { DoomedBrowser } from "./doomed-browser.ts";
+import { beginAnother, checkOpen } from "./open-session.ts";
 import { CONFIDENCE, type Phrase } from "./phrases.ts";
 import type { Life } from "./plan.ts";
 import type { Reports } from "./reports.ts";
-import { installStream } from "./stream-page.ts";
+import { installStream, type Report } from "./stream-page.ts";
 
 /** Longer than the app may take to confirm a phrase on a machine that is busy. */
 const CONFIRM_LIMIT_MS = 20_000;
@@ -23,7 +23,7 @@ export interface Setting {
   url: string;
   profile: string;
   account: Account;
-  reports: Reports;
+  reports: Reports<Report>;
 }
 
 /**
@@ -33,7 +33,7 @@ export interface Setting {
 export async function live(
   setting: Setting,
   phrases: readonly Phrase[],
-  { moment, gapsMs }: Life,
+  { moment, gapsMs, isAnother }: Life,
 ): Promise<number> {
   const { account, reports } = setting;
   const browser = await DoomedBrowser.start(setting.profile);
@@ -43,22 +43,26 @@ export async function live(
     isKilled = true;
     browser.kill();
   };
-  reports.hear = (report) => {
-    const phrase = phrases[counted[report]];
-    counted[report] += 1;
-    if (phrase) account[report === "said" ? "said" : "confirmed"].push(phrase);
-    if (!("phrase" in moment) || moment.phrase !== counted[report]) return;
-    if (moment.when === "told" && report === "told") kill();
-    if (moment.when === "said" && report === "said") setTimeout(kill, moment.ms);
-    if (moment.when === "frozen" && report === "said") {
-      setTimeout(() => browser.freeze(), moment.ms);
-      setTimeout(kill, moment.ms + FROZEN_MS);
-    }
-  };
+  reports.hear = () => {};
   if (moment.when === "loading") setTimeout(kill, moment.ms);
   try {
-    account.check(await open(browser.page, setting));
+    await open(browser.page, setting);
+    if (isAnother) await beginAnother(browser.page, account);
     await listen(browser.page);
+    // From here on: a tone of before was for no phrase.
+    reports.hear = (report) => {
+      const phrase = phrases[counted[report]];
+      counted[report] += 1;
+      if (phrase && report === "said") account.says(phrase);
+      if (phrase && report === "told") account.confirmed.push(phrase);
+      if (!("phrase" in moment) || moment.phrase !== counted[report]) return;
+      if (moment.when === "told" && report === "told") kill();
+      if (moment.when === "said" && report === "said") setTimeout(kill, moment.ms);
+      if (moment.when === "frozen" && report === "said") {
+        setTimeout(() => browser.freeze(), moment.ms);
+        setTimeout(kill, moment.ms + FROZEN_MS);
+      }
+    };
     if (moment.when === "time") setTimeout(kill, moment.ms);
     const texts = phrases.map(({ text }) => text);
     await browser.page.evaluate(([texts, gaps, sure]) => window.stream.say(texts, gaps, sure), [
@@ -80,15 +84,11 @@ export async function live(
   return counted.said;
 }
 
-/** A life that ends well, at the start or the end; what it finds is what was stored. */
-export async function liveInPeace(
-  setting: Setting,
-  look: (page: Page) => Promise<void> = async () => {},
-): Promise<void> {
+/** A life that ends well, the last one; what it finds is what was stored. */
+export async function liveInPeace(setting: Setting): Promise<void> {
   const browser = await DoomedBrowser.start(setting.profile);
   try {
-    setting.account.check(await open(browser.page, setting));
-    await look(browser.page);
+    await open(browser.page, setting);
     await browser.quit();
   } finally {
     browser.kill();
@@ -96,8 +96,8 @@ export async function liveInPeace(
   }
 }
 
-/** Opens the app. @returns what is stored */
-async function open(page: Page, { url, reports }: Setting): Promise<LogEvent[]> {
+/** Opens the app, and holds what is stored and shown against what was said. */
+async function open(page: Page, { url, account, reports }: Setting): Promise<void> {
   const devTools = await page.context().newCDPSession(page);
   // The page may talk to nobody, but for the trial's sake.
   await devTools.send("Page.setBypassCSP", { enabled: true });
@@ -114,7 +114,10 @@ async function open(page: Page, { url, reports }: Setting): Promise<LogEvent[]> 
   );
   await page.goto(url, { waitUntil: "commit" });
   await page.getByRole("button", { name: "Start listening" }).waitFor();
-  return storedEvents(page);
+  const events = await storedEvents(page);
+  account.check(events);
+  const last = account.lastEntry(events);
+  if (last) await checkOpen(page, account, last);
 }
 
 async function listen(page: Page): Promise<void> {

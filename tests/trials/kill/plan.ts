@@ -15,12 +15,16 @@ export type Moment =
 
 export interface Life {
   moment: Moment;
+  /** Whether another session is begun first. */
+  isAnother: boolean;
   /** Milliseconds before each phrase. */
   gapsMs: number[];
 }
 
 const MOMENTS = ["loading", "time", "said", "frozen", "frozen", "told", "told"] as const;
 
+/** In how many lives another session is begun. */
+const ANOTHER = 0.25;
 /** As long as loading the app takes, about. */
 const LOADING_MS = 1500;
 /** Longer than most transactions take. */
@@ -34,7 +38,7 @@ export function drawLife(phrases: number, random: Random): Life {
   const gapsMs = Array.from({ length: phrases }, () =>
     isBurst ? 0 : Math.floor(random.between(0, LONGEST_GAP_MS)),
   );
-  return { gapsMs, moment: drawMoment(phrases, random) };
+  return { gapsMs, moment: drawMoment(phrases, random), isAnother: random.happens(ANOTHER) };
 }
 
 function drawMoment(phrases: number, random: Random): Moment {

@@ -1,9 +1,8 @@
 import type { AddressInfo } from "node:net";
 import { WebSocketServer } from "ws";
-import type { Report } from "./stream-page.ts";
 
 /** Takes what pages report, on a free port of 127.0.0.1. */
-export class Reports {
+export class Reports<Report extends string> {
   /** Called with each report, at once. */
   hear: (report: Report) => void = () => {};
   readonly address: string;
@@ -19,10 +18,10 @@ export class Reports {
     });
   }
 
-  static open(): Promise<Reports> {
+  static open<Report extends string>(): Promise<Reports<Report>> {
     return new Promise((done) => {
       const server = new WebSocketServer({ host: "127.0.0.1", port: 0 });
-      server.on("listening", () => done(new Reports(server)));
+      server.on("listening", () => done(new Reports<Report>(server)));
     });
   }
 

@@ -1,15 +1,38 @@
 import { launchChromium } from "../../browser/chromium.ts";
-import type { Trial } from "../trial.ts";
+import type { Line, Trial } from "../trial.ts";
+import { killUpgrades } from "./kill-upgrade.ts";
 import { missingVersions, OLD_LOGS, tryOldLog } from "./old-logs.ts";
 
-export const run: Trial = async ({ url }) => {
+const PROMISE = "Old logs open";
+/** As many as a season's phone has, so that the upgrade takes its time. */
+const EVENTS = 20_000;
+const KILLS = 20;
+
+export const run: Trial = async ({ url, seed }) => [
+  await everyVersion(url),
+  await killedWithin(url, seed),
+];
+
+async function everyVersion(url: string): Promise<Line> {
   const browser = await launchChromium();
   try {
     const faults = missingVersions().map((version) => `no log of version ${version} is kept`);
     for (const log of OLD_LOGS) faults.push(...(await tryOldLog(browser, url, log)));
     const tried = "a log of every earlier version";
-    return [{ promise: "Old logs open", tried, cases: OLD_LOGS.length, faults }];
+    return { promise: PROMISE, tried, cases: OLD_LOGS.length, faults };
   } finally {
     await browser.close();
   }
-};
+}
+
+async function killedWithin(url: string, seed: number): Promise<Line> {
+  const report = await killUpgrades({ url, seed, kills: KILLS, events: EVENTS });
+  const { within, before, wholeMs, kills, faults } = report;
+  return {
+    promise: PROMISE,
+    tried: `the browser killed while one of version 1 with ${EVENTS} events is brought up to date`,
+    cases: kills,
+    faults,
+    figures: `${within} kills within the upgrade, which takes ${Math.round(wholeMs)} ms undisturbed: ${before} left the old version, ${within - before} the new one`,
+  };
+}

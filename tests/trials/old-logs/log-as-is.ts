@@ -1,0 +1,58 @@
+/** Looks at a log past the app, whatever version it is of. */
+import type { Page } from "playwright-core";
+import type { LogEvent } from "../../../src/log/event.ts";
+import { SCHEMA_VERSION } from "../../../src/log/idb-schema.ts";
+import { LOG_NAME } from "../../../src/log/log-name.ts";
+import { largeLog } from "./large-log.ts";
+
+export interface LogAsIs {
+  version: number;
+  events: readonly LogEvent[];
+  /** How many of them have their place by time, and how many sessions are listed; only of late versions. */
+  timed?: number;
+  listed?: number;
+}
+
+/** From a page of the app's own place on the web. */
+export const logAsIs = (page: Page): Promise<LogAsIs> =>
+  page.evaluate(async (name) => {
+    const finished = <T>(request: IDBRequest<T>) =>
+      new Promise<T>((done, failed) => {
+        request.onsuccess = () => done(request.result);
+        request.onerror = () => failed(request.error);
+      });
+    const db = await finished(indexedDB.open(name));
+    try {
+      const tx = db.transaction([...db.objectStoreNames]);
+      const stored = tx.objectStore("events");
+      const events = (await finished(stored.getAll())) as LogEvent[];
+      const { version } = db;
+      if (version === 1) return { version, events };
+      const timed = await finished(stored.index("times").count());
+      const listed = await finished(tx.objectStore("digests").count());
+      return { version, events, timed, listed };
+    } finally {
+      db.close();
+    }
+  }, LOG_NAME);
+
+/**
+ * @param count how many events were put into it
+ * @returns what is wrong with it, each in a few words
+ */
+export function checkLog(log: LogAsIs, count: number): string[] {
+  const faults: string[] = [];
+  const { version, events, timed, listed } = log;
+  if (version !== 1 && version !== SCHEMA_VERSION) faults.push(`it is of version ${version}`);
+  const right = new Map(largeLog(count).map((event) => [event.id, sorted(event)]));
+  const sessions = new Set(largeLog(count).map(({ session }) => session)).size;
+  if (events.length !== right.size) faults.push(`it has ${events.length} events`);
+  const changed = events.filter((event) => right.get(event.id) !== sorted(event));
+  if (changed.length > 0) faults.push(`${changed.length} events are not as they were`);
+  if (version === 1) return faults;
+  if (timed !== right.size) faults.push(`${timed} events have their place by time`);
+  if (listed !== sessions) faults.push(`${listed} sessions are listed`);
+  return faults;
+}
+
+const sorted = (event: LogEvent) => JSON.stringify(Object.entries(event).sort());
