@@ -147,7 +147,10 @@ function makeApp(): App {
       settings.value = { ...settings.value, ...part };
     },
     newSession: () => desks.newSession(),
-    openSession: async (id) => desks.openSession(id),
+    openSession(id) {
+      desks.openSession(id);
+      return desks.own.notebook.value.ready;
+    },
     async playSample(speed) {
       const made = await attend();
       await desks.playSample(speed, (spoken) => made.hear(spoken));

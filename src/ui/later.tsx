@@ -24,10 +24,20 @@ export function useLater<T>(load: () => Promise<T>): T | undefined {
   return state?.value;
 }
 
-/** A component that is fetched when it is first shown. */
+/** A component that is fetched when it is first shown; from then on it is there at once. */
 export function later<P extends object>(load: () => Promise<ComponentType<P>>) {
-  return function Later(props: P) {
-    const Loaded = useLater(load);
+  let loaded: ComponentType<P> | undefined;
+  const fetched = async () => {
+    loaded = await load();
+    return loaded;
+  };
+  function Fetched(props: P) {
+    const Loaded = useLater(fetched);
     return Loaded ? <Loaded {...props} /> : <p class="soft">{appWords.opening}</p>;
+  }
+  return function Later(props: P) {
+    // What it was when it was opened it stays, or what is open would be begun anew.
+    const [Screen] = useState(() => loaded ?? Fetched);
+    return <Screen {...props} />;
   };
 }

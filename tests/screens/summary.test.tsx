@@ -1,7 +1,9 @@
 import { act, fireEvent, render, screen, waitFor, within } from "@testing-library/preact";
 import { expect, test } from "vitest";
+import type { App } from "../../src/screens/app.ts";
 import { SummaryScreen } from "../../src/screens/summary/summary.tsx";
 import { fakeApp, type Line } from "./fake-app.ts";
+import "./patience.ts";
 
 const DAY: readonly Line[] = [
   [0, "start the session"],
@@ -20,6 +22,12 @@ const rows = (table: string) =>
     [...row.children].map((cell) => cell.textContent),
   );
 
+/** The whole of it: its parts come one after the other. */
+async function shown(app: App): Promise<void> {
+  render(<SummaryScreen app={app} />);
+  await screen.findByRole("region", { name: "Pass it on" });
+}
+
 test("before the start there is nothing to sum up", async () => {
   render(<SummaryScreen app={await fakeApp()} />);
   screen.getByText(/has not started yet/);
@@ -28,7 +36,7 @@ test("before the start there is nothing to sum up", async () => {
 test("it sums the day up", async () => {
   const app = await fakeApp(DAY);
   await app.weigh(1, 6 * 453.59237);
-  render(<SummaryScreen app={app} />);
+  await shown(app);
   expect(region("In all")).toContain("5 lb 8 oz as spoken");
   expect(region("In all")).toContain("3 fish in 1 h 30 min of fishing");
   expect(region("In all")).toContain("1 without a weight");
@@ -48,7 +56,7 @@ test("it sums the day up", async () => {
 });
 
 test("the pictures have their numbers beside them", async () => {
-  render(<SummaryScreen app={await fakeApp(DAY)} />);
+  await shown(await fakeApp(DAY));
   within(screen.getByRole("region", { name: "How it went" })).getByRole("img", {
     name: /^Weight landed from 09:00 to 10:30, rising to 5 lb 8 oz/,
   });
@@ -66,7 +74,7 @@ test("the pictures have their numbers beside them", async () => {
 });
 
 test("set-ups stand side by side by what the angler chooses, and few fish are said to be few", async () => {
-  render(<SummaryScreen app={await fakeApp(DAY)} />);
+  await shown(await fakeApp(DAY));
   expect(region("What worked")).toContain("Too few fish to tell which is best.");
   screen.getByRole("img", { name: /^Fish an hour by depth/ });
   fireEvent.click(
@@ -82,9 +90,30 @@ test("set-ups stand side by side by what the angler chooses, and few fish are sa
 
 test("it follows the log while it grows, and the units that are set", async () => {
   const app = await fakeApp(DAY);
-  render(<SummaryScreen app={app} />);
+  await shown(app);
   await act(() => app.type("carp, two pounds"));
   expect(region("In all")).toContain("7 lb 8 oz");
   act(() => app.setSettings({ weight: "kg" }));
   expect(region("In all")).toContain("3.40 kg");
+});
+
+test("what it came to stands there first; the rest comes once all of it is made", async () => {
+  const app = await fakeApp(DAY);
+  render(<SummaryScreen app={app} />);
+  const parts = () => screen.getAllByRole("region").length;
+  expect(parts()).toBe(1);
+  const first = screen.getByRole("region", { name: "In all" });
+  const made = new Set<number>();
+  const seen = new Set<number>();
+  const watch = new MutationObserver(() => {
+    made.add(document.querySelectorAll("section").length);
+    seen.add(parts());
+  });
+  watch.observe(document.body, { childList: true, subtree: true, attributes: true });
+  await screen.findByRole("region", { name: "Pass it on" });
+  await waitFor(() => expect(parts()).toBe(10));
+  watch.disconnect();
+  expect(screen.getByRole("region", { name: "In all" })).toBe(first);
+  expect(made.size).toBeGreaterThan(5);
+  expect([...seen].sort()).toEqual([1, 10]);
 });

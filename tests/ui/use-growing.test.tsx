@@ -1,11 +1,21 @@
 import { render, waitFor } from "@testing-library/preact";
 import { expect, test } from "vitest";
-import { useGrowing } from "../../src/ui/use-growing.ts";
+import { type Growth, PARTS, ROWS, useGrowing } from "../../src/ui/use-growing.ts";
 
-function List({ length }: { length: number }) {
+function List({
+  length,
+  growth = ROWS,
+  seen,
+}: {
+  length: number;
+  growth?: Growth;
+  seen?: number[];
+}) {
+  const shown = useGrowing(length, growth);
+  seen?.push(shown);
   return (
     <ol>
-      {Array.from({ length: useGrowing(length) }, (_, n) => (
+      {Array.from({ length: shown }, (_, n) => (
         <li key={String(n)}>{n}</li>
       ))}
     </ol>
@@ -25,4 +35,12 @@ test("a short list is whole at once, and grows with what is added", async () => 
   expect(rows()).toBe(3);
   rerender(<List length={70} />);
   await waitFor(() => expect(rows()).toBe(70));
+});
+
+test("parts come one at a time, and nothing is made anew once all are there", async () => {
+  const seen: number[] = [];
+  render(<List length={4} growth={PARTS} seen={seen} />);
+  await waitFor(() => expect(rows()).toBe(4));
+  await new Promise((done) => setTimeout(done, 100));
+  expect(seen).toEqual([1, 2, 3, 4]);
 });

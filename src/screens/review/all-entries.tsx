@@ -2,7 +2,7 @@ import { useRef } from "preact/hooks";
 import { numbersOf } from "../../log/alterations.ts";
 import type { Entry } from "../../log/session.ts";
 import { formatClock } from "../../ui/format.ts";
-import { useGrowing } from "../../ui/use-growing.ts";
+import { ROWS, useGrowing } from "../../ui/use-growing.ts";
 import { reviewWords } from "../../words/review.ts";
 import type { App } from "../app.ts";
 import { Opened } from "./opened.tsx";
@@ -20,7 +20,7 @@ interface AllEntriesProps {
 /** Every entry that counts, the newest first; each opens to be corrected, one at a time. */
 export function AllEntries({ app, open, onOpen }: AllEntriesProps) {
   const { entries } = app.session.value;
-  const shown = useGrowing(entries.length);
+  const shown = useGrowing(entries.length, ROWS);
   return (
     <section class="stack" aria-labelledby="all-entries">
       <h2 id="all-entries">{words.title(entries.length)}</h2>

@@ -1,3 +1,4 @@
+import { useComputed } from "@preact/signals";
 import type { SetUp } from "../../log/session.ts";
 import type { Digest } from "../../scribe/season/digest.ts";
 import type { Season } from "../../scribe/season/season.ts";
@@ -22,7 +23,8 @@ interface NextProps {
 /** Beginning the next session: empty, like the last one, or where the earlier ones point to. */
 export function Next({ app, season, digests, isMaking }: NextProps) {
   const last = digests.find(({ past }) => past);
-  if (isRunning(app)) {
+  const runs = useComputed(() => isRunning(app)).value;
+  if (runs) {
     return (
       <Card title={words.title}>
         <p>{words.running}</p>

@@ -1,4 +1,4 @@
-import { type Signal, useSignal } from "@preact/signals";
+import { type Signal, useComputed, useSignal } from "@preact/signals";
 import type { Digest } from "../../scribe/season/digest.ts";
 import type { Season } from "../../scribe/season/season.ts";
 import { sessionsWords } from "../../words/sessions.ts";
@@ -20,7 +20,7 @@ export function Row({ app, season, digest, chosen }: RowProps) {
   const trouble = useSignal("");
   const { id, toCheck } = digest;
   const day = dayOf(digest);
-  const isOpen = app.session.value.id === id;
+  const isOpen = useComputed(() => app.session.value.id === id).value;
   const isChosen = chosen.value.some((one) => one.id === id);
   const open = async () => {
     await app.openSession(id);
