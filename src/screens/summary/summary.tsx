@@ -37,7 +37,7 @@ function Started({ app }: { app: App }) {
     const summary = summarise(session, minute);
     const bias = biasAfter(past, session);
     return [
-      <Totals key="in all" summary={summary} settings={settings} bag={totalOf(session, bias)} />,
+      <Totals key="total" summary={summary} settings={settings} bag={totalOf(session, bias)} />,
       <HowItWent key="went" {...seen} bias={bias} />,
       <WhatWorked key="worked" {...seen} />,
       <ByDepth key="depths" {...seen} />,
@@ -46,7 +46,7 @@ function Started({ app }: { app: App }) {
       <Losses key="lost" summary={summary} />,
       <SetUpsUsed key="set-ups" summary={summary} settings={settings} />,
       <Nets key="nets" summary={summary} settings={settings} session={session} bias={bias} />,
-      <PassOn key="pass on" app={app} />,
+      <PassOn key="pass-on" app={app} />,
     ];
   }, [app, session, settings, minute, past]);
   const [total, ...rest] = parts;
