@@ -48,9 +48,9 @@ const SHALLOWER =
 const DEEPER =
   "deeper | deeper now | down | lower | more depth | of depth | deepened | extra depth | on the depth | over depth | overdepth | further down | deeper than that | down in the water | lower in the water | more on the depth | to the depth | down the line";
 const MOVED_UP =
-  "shallowed up | shallowed | shallowed up by | shallowed by | shallowing up | shallowing up by | shallower by | shallower | come up | come up by | came up | came up by | coming up | coming up by | come shallower | come shallower by | gone up | gone up by | going up | going up by | gone shallower by | going shallower by | go shallower by | moved up | moved up by | up by | up | raised it | raised it by | shallow up | shallow up by | shallowed off | float down | slide the float down | slide the float down by | slid the float down by | slid the float down | float down by | moved the float down | moved the float down by | depth up by | depth up | shallower depth by | go up | go up by | lifted it | lifted it by | raised the rig | raised the rig by | bring it up | brought it up | brought it up by | shallowed it up | shallowed it up by | took off | taken off | knocked off";
+  "shallowed up | shallowed | shallowed up by | shallowed by | shallowing up | shallowing up by | shallower by | shallower | come up | come up by | came up | came up by | coming up | coming up by | come shallower | come shallower by | gone up | gone up by | went up | went up by | going up | going up by | gone shallower by | going shallower by | go shallower by | moved up | moved up by | up by | up | raised it | raised it by | shallow up | shallow up by | shallowed off | float down | slide the float down | slide the float down by | slid the float down by | slid the float down | float down by | moved the float down | moved the float down by | depth up by | depth up | shallower depth by | go up | go up by | lifted it | lifted it by | raised the rig | raised the rig by | bring it up | brought it up | brought it up by | shallowed it up | shallowed it up by | took off | taken off | take off | taking off | knocked off | knock off | off the bottom by";
 const MOVED_DOWN =
-  "deepened up | deepened up by | deepened | deepened by | deepening | deepening up | deepening up by | deepening by | deepen | deepen up | deepen by | deeper by | deeper | gone down | gone down by | going down | going down by | dropped down | dropped down by | come down | come down by | gone deeper by | going deeper by | go deeper by | down by | down | moved down | moved down by | dropped it | dropped it by | float up | float up by | the float up | slide the float up | slide the float up by | slid the float up by | slid the float up | moved the float up | moved the float up by | depth down by | depth down | added | lowered it | lowered it by | deepened it up | deepened it up by | deepened it by | lowered the rig | lowered the rig by | go down | go down by | drop down | drop down by | dropped the depth | dropped the depth by | dropping down";
+  "deepened up | deepened up by | deepened | deepened by | deepening | deepening up | deepening up by | deepening by | deepen | deepen up | deepen by | deeper by | deeper | gone down | gone down by | went down | went down by | going down | going down by | dropped down | dropped down by | come down | come down by | gone deeper by | going deeper by | go deeper by | down by | down | moved down | moved down by | dropped it | dropped it by | float up | float up by | the float up | slide the float up | slide the float up by | slid the float up by | slid the float up | moved the float up | moved the float up by | depth down by | depth down | added | add | adding | lowered it | lowered it by | deepened it up | deepened it up by | deepened it by | lowered the rig | lowered the rig by | go down | go down by | drop down | drop down by | dropped the depth | dropped the depth by | dropping down";
 
 export const depthBy: Phrase = {
   id: "depth-by",
@@ -61,6 +61,8 @@ export const depthBy: Phrase = {
     `[<moved>] [a | another | about | just | to | by] <number> (deeper | down | lower) [now]`,
     "[<moved> | add | adding | added | another | put | give it] [a | another | an extra | about | on] <length> (more depth | of depth | of more depth | depth on | extra depth | more of depth | on the depth | to the depth | onto the depth | of extra depth)",
     "(took | take | taken | taking | knocked | knock) [another | about] <length> of depth",
+    "(took | take | taken | taking | knocked | knock | knocking) [another | about | just] <length> off",
+    "(put | putting | added | add) [another | about | just] <length> on",
     "[took | take | taken | taking | knocked | knock | come | came | about] [another | about] <length> (off the depth | of depth off | off depth | less depth | off my depth)",
     `[<moved>] (${MOVED_UP}) [another | about | by another | by about] (<length> | <number>) [in depth | in the water | off the bottom | shallower]`,
     `[<moved> | slide | sliding] (${MOVED_DOWN}) [another | about | by another | by about] (<length> | <number>) [in depth | in the water | deeper | of depth | to the depth]`,
@@ -70,6 +72,8 @@ export const depthBy: Phrase = {
     "six inches deeper": [{ kind: "change", depthByMm: 152.4, unit: { length: "in" } }],
     "added ten centimetres of depth": [{ kind: "change", depthByMm: 100, unit: { length: "cm" } }],
     "took an inch of depth": [{ kind: "change", depthByMm: -25.4, unit: { length: "in" } }],
+    "took two inches off": [{ kind: "change", depthByMm: -50.8, unit: { length: "in" } }],
+    "put six inches on": [{ kind: "change", depthByMm: 152.4, unit: { length: "in" } }],
     "took a foot off the depth": [{ kind: "change", depthByMm: -304.8, unit: { length: "ft" } }],
     "shallowed up by two inches": [{ kind: "change", depthByMm: -50.8, unit: { length: "in" } }],
     "deepened up a foot": [{ kind: "change", depthByMm: 304.8, unit: { length: "ft" } }],
@@ -107,6 +111,7 @@ function isShallower(said: Said): boolean {
       "up",
       "brought",
       "knocked",
+      "knock",
       "took",
       "taken",
     ) && !said.says("deepened", "deepening", "deepen", "deeper", "overdepth", "over depth")

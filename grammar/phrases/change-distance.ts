@@ -2,7 +2,7 @@
 import type { Phrase, Said } from "./phrase.ts";
 
 const GO =
-  "going | gone | go | come | coming | came | moved | moving | move | shipping | shipped | i'm | i'm going | back | fishing | now | straight | right | switched | pushed | push | changed | over | drop back | pushing | pushing it | dropped back | on | feeding | fishing it | switching | we're | gone back | come back | moved back | stepping | stepped | dropping | dropping back | short | up | down";
+  "going | gone | go | come | coming | came | moved | moving | move | shipping | shipped | i'm | i'm going | back | fishing | now | straight | right | switched | pushed | push | changed | over | drop back | pushing | pushing it | dropped back | on | feeding | fishing it | switching | we're | gone back | come back | moved back | stepping | stepped | dropping | dropping back | short | up | down | short line | long line | down the margin | down the edge | in the margin | margin line";
 const OUT_TO =
   "out to | in to | into | out at | to | at | back to | back at | on to | onto | out on | on | over to | short to | short at | up to | down to | back out to | back in to | along to | out on the | on the | onto the | back on the | back to the | to the | out to the | at about | out to about | the | with | on my | along the";
 

@@ -15,6 +15,7 @@ export const hook: Phrase = {
     "[new | changed | the] (hook | hook's | hooks) (stepped down to | down to | up to | it's | is now | is) [a | an] <number>",
     "hook's (a | an) <number>",
     "(tied on | tied | tying on | put on | onto | switched to | changed to | gone to | gone down to | gone up to | going down to | going up to) [a | an] <number>",
+    "(up to | down to | back to) (a | an) <number>",
     "(new hook | changed hook | changed the hook | changed hooks | smaller hook | bigger hook | new hooklength | fresh hooklength | changed hooklength | changed the hooklength | new hook length | put a new hook on | put a bigger hook on | put a smaller hook on | fresh hook)",
   ],
   examples: {
@@ -26,6 +27,7 @@ export const hook: Phrase = {
     "hook down to an eighteen": [{ kind: "change", hook: 18 }],
     "tied on an eighteen": [{ kind: "change", hook: 18 }],
     "changed the hook for a sixteen": [{ kind: "change", hook: 16 }],
+    "up to a fourteen": [{ kind: "change", hook: 14 }],
     "smaller hook": [{ kind: "change" }],
   },
   states(said) {
@@ -47,7 +49,7 @@ export const bait: Phrase = {
   patterns: [
     "(<switched>) [the | a | an | some | my | a bit of | double | single | one | a piece of | two | piece of | a grain of | just | bit of] <bait> [on | on the hook | now | instead | again | on the hook now | for bait | hook bait]",
     "(bait change | hookbait change | change of bait | new bait | bait switch | different bait) [to] <bait>",
-    "[a | the | single | double | piece of | a piece of | bit of | a bit of | now | just | got | got a | i've got | one | back to] <bait> (on | on the hook | hook bait | on now | as hook bait | for hook bait | hookbait | for bait | on hook | as bait)",
+    "[a | the | single | double | piece of | a piece of | bit of | a bit of | now | just | got | got a | i've got | one | back to] <bait> (on | on the hook | on the hair | on a hair | in the band | in a band | hook bait | on now | as hook bait | for hook bait | hookbait | for bait | on hook | as bait)",
     "[hook | changed | change of | change | changing | the | my | changed the | change the | hook's | swapped | new | changing the | changed hook | changed my] (bait | bait's | hookbait | hookbait's) [is | is now | now | to | changed to | to a | is a | to the | now a | for] [a | the | double | some] <bait> [now | on the hook]",
     "(i'll give | giving | give | gonna give | going to give | let's give) [the | some] <bait> a (go | try | whirl)",
     "(swapped | swapping | changed | changing | switched) [the | my] <bait> for [the | some | a] <bait>",
@@ -81,7 +83,7 @@ export const bait: Phrase = {
 /** Only the bait's name: most likely what is on the hook now. */
 export const bareBait: Phrase = {
   id: "bare-bait",
-  patterns: ["[a | the | some] <bait>"],
+  patterns: ["[a | the | some | piece of | a piece of | a bit of | a cube of | cube of] <bait>"],
   examples: {
     "make that caster": [{ kind: "amend", of: "last", set: { bait: "caster" } }],
     "double corn": [{ kind: "change", bait: "corn", baitNote: "double" }],

@@ -5,7 +5,7 @@ import { given, type Phrase, type Said, sure } from "./phrase.ts";
 type Feed = StatementOf<"feed">;
 
 const VERB =
-  "fed | feeding | feed | i've fed | i'm feeding | i've just fed | put in | putting in | put | putting | dripping in | dripped in | trickling in | trickled in | introduced | topped up | topping up | topped up with | topping up with | topped up the swim with | topped it up with | in goes | in go | topped the swim up with | sprinkled in | sprinkling | sprinkled | loose fed | loose feeding | loosefed | chucked in | chucked | lobbed in | lobbed | dumped in | dumped | giving it | gave it | give it | giving them | dropped in | drip feeding | drip fed | spraying | sprayed | scattered | scattering | going in with | went in with | kept feeding | keep feeding | started feeding | tipped in | tipping in | tipped | tipping | dropping in | feeding in | fed in | refed | re fed";
+  "fed | feeding | feed | i've fed | i'm feeding | i've just fed | put in | putting in | put | putting | dripping in | dripped in | dribbling in | dribbled in | dribbling | dribbled | trickling in | trickled in | introduced | topped up | topping up | topped up with | topping up with | topped up the swim with | topped it up with | in goes | in go | topped the swim up with | sprinkled in | sprinkling | sprinkled | loose fed | loose feeding | loosefed | chucked in | chucked | lobbed in | lobbed | dumped in | dumped | giving it | gave it | give it | giving them | dropped in | drip feeding | drip fed | spraying | sprayed | scattered | scattering | going in with | went in with | kept feeding | keep feeding | started feeding | tipped in | tipping in | tipped | tipping | dropping in | feeding in | fed in | refed | re fed";
 const POT =
   "potted | potting | pot | potted in | potting in | pot in | cupped | cupping | cup | cupped in | cupping in | cup in | i've potted | i've potted in | i've cupped in | toss potted | toss potting | tapped in | tapping in | toss potted in";
 const CATAPULT =
@@ -74,8 +74,8 @@ export const feeding: Phrase = {
   patterns: [
     `(${VERB}) [${WITH}] [${SOME}] [<bait> | <weight> | <weight> of <bait> | <weight> <bait> | ${FEED_WORD}] [${WITH}] [${TIMES}] [${WITH}]`,
     `(${TIMES}) (fed | feeding | <bait>) [${WITH}]`,
-    "[some | bit of | a bit of | more | a bit more | bit more] (feed's | feed | feed is | bait's | bait) (in | going in | gone in)",
-    "(a little feed of | a bit of feed of | little feed of | bit of feed of | some feed of) <bait>",
+    "[some | bit of | a bit of | more | a bit more | bit more] (feed's | feed | feed is | bait's | bait) (in | going in | gone in | went in)",
+    "(a little feed of | a bit of feed of | little feed of | bit of feed of | some feed of | a sprinkle of | sprinkle of | a sprinkling of | sprinkling of | a dribble of | dribble of) <bait>",
     "(a bit more feed | bit more feed | some more feed | more feed | bit of feed | a bit of feed)",
     "(<number> | <count> | <ordinal>) (feed | feeds)",
   ],
@@ -118,12 +118,17 @@ export const fedBy: Phrase = {
   states: fed,
 };
 
+/** "three pounds in" is a fish: feed that is not named is told in grams. */
+const isFishIn = (said: Said): boolean =>
+  said.first("weight")?.unit === "lb" &&
+  !said.says("<bait>", "fed", "feed", ...rows(VESSEL), ...rows(PULL), ...rows(HANDFUL));
+
 export const fedMeasure: Phrase = {
   id: "fed-measure",
   patterns: [
     `[fed | feeding | put | put in | in goes | topped up with | topping up with | another | and | i've fed | putting | one | just | tipped | dumped | dropped | tipping | shipped out | emptied | tapped out] [a | another | a big | a small | a full | half a | one | one more] [<number> | <count> | a few | a couple] [more | big | small | full] (${VESSEL}) [of] [<weight> | <bait> | feed] [${GOING}] [<weight>]`,
     `[fed | feeding | put | put in | fired in | another | and | firing | fired | putting] [a | another | one | one more] [<number> | <count> | a few | a couple] [more | big | small | full] (${PULL}) [of] [<bait> | feed] [${GOING}]`,
-    `[fed | feeding | put | put in | threw in | another | and | putting | balled in] [a | another | one | one more] [<number> | <count> | a few | a couple] [more | big | small | full | good | little] (${HANDFUL}) [of] [<bait> | feed] [${GOING}]`,
+    `[fed | feeding | put | put in | threw in | another | and | putting | balled in] [a | another | one | one more] [<number> | <count> | a few | a couple] [more | big | small | full | good | little] (${HANDFUL}) [of] [<bait> | feed] [${GOING}] [at the start | to start | to start with | to kick off]`,
     `[some | a | a few | few | bit of | a bit of | more | a bit more | a little | a little bit of | little bit of | another] (${WHAT}) (${GOING})`,
     `[using | with] the (catapult | catty | pot | toss pot | cup) (with | for | to feed | feeding) [${SOME}] <bait>`,
   ],
@@ -140,6 +145,7 @@ export const fedMeasure: Phrase = {
   },
   states: (said) =>
     said.items.length === 1 ||
+    isFishIn(said) ||
     (said.says("pot", "cup", "throw", "ball") &&
       said.items.length < 3 &&
       !said.says("<bait>", "fed", "put", "<number>", "another", "in"))

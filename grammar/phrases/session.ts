@@ -28,7 +28,8 @@ export const pause = act(
     "[i'm | i'm just | going to | i'm going to | just] (taking | having | going for | take | have | time for | stopping for | stop for | going to have | going to take) (a break | a little break | a brew | a breather | my break | five | a bit | lunch | a bit of lunch | my lunch | some lunch | a cuppa | a cup of tea | a tea break | dinner | my dinner | a sandwich | a bite to eat | something to eat | ten minutes | a wee | a rest | a minute | a quick break | a short break | a coffee | a tea | tea | a bit of a break | a walk | a comfort break | a butty | a five minute break | a ten minute break)",
     `(pause | pausing | paused | hold | suspend) [${SESSION} | fishing | there | for lunch | for a bit | for a minute | for a brew | for a break | for dinner | for tea | for a while | for a moment | for my dinner | for my lunch | for my tea | for a sandwich | for something to eat | for some food | for a cuppa | for five minutes | everything | it | things]`,
     "(session | session's) (pause | paused | on hold)",
-    "(break time | break | quick break | short break | lunch break | tea break | on a break | i'm on a break | on my break | off for a break | off for a brew | on break | lunch time | brew time | time out | resting the swim | i'm having a break | off the peg | leaving the peg)",
+    "(break time | break | break for lunch | break for dinner | break for tea | break for a brew | quick break | short break | lunch break | tea break | on a break | i'm on a break | on my break | off for a break | off for a brew | on break | lunch time | brew time | time out | resting the swim | i'm having a break | off the peg | leaving the peg)",
+    "[a] <duration> break",
     "(taking | having | going for | having a | stopping for | take) (<duration> | <number> | a <duration>) [break | off | out]",
   ],
   [
@@ -38,6 +39,7 @@ export const pause = act(
     "session pause",
     "break time",
     "taking ten minutes out",
+    "a five minute break",
   ],
 );
 
@@ -58,9 +60,9 @@ export const stop = act(
     "[that's the | that's | it's the | it's | that's it] (all out | the all out | all out all out | whistle's gone all out)",
     `(stop | end | finish | close | stopping | ending | finishing | finished | ended | end of | that's the end of | close down | close out) (${SESSION} | fishing)`,
     "[that's] (session | session's | match | match is | match's | the match | the session | the match is | the session is) (over | stop | end | ended | finished | done | closed | complete)",
-    "[i'm | just | right] (packing up | packing up now | packed up | packing away | finished for the day | done for the day | calling it a day | call it a day | calling it | finishing there | finished fishing | stopping fishing | finishing up | packing in | wrapping up | packing it in | done fishing | finished now | off home) [now | for the day | for today]",
+    "[i'm | just | right] (pack up | pack in | pack it in | packing up | packing up now | packed up | packing away | finished for the day | done for the day | calling it a day | call it a day | calling it | finishing there | finished fishing | stopping fishing | finishing up | packing in | wrapping up | packing it in | done fishing | finished now | off home) [now | for the day | for today]",
     "(that's me | i'm) (done | finished | all done | packed up) [for the day | for today | fishing]",
-    "(that's it for today | that's it for the day | that's my lot | that's your lot | end of play | end session)",
+    "(time's up | that's time up | that's it for today | that's it for the day | that's my lot | that's your lot | end of play | end session)",
   ],
   [
     "all out",

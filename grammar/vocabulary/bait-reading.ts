@@ -33,12 +33,15 @@ export function readBait(
     sized ||= next > at + 1;
     at = next;
   }
-  return sized && isHooked(words, i) ? { id: "pellet", noteFrom, noteTo: at, next: at } : undefined;
+  const isPellet = sized && (words[i] === "banded" || isHookedOrFed(words, i));
+  return isPellet ? { id: "pellet", noteFrom, noteTo: at, next: at } : undefined;
 }
 
-/** "on the red six mil": only pellets are called by their size alone. */
-const isHooked = (words: readonly string[], i: number): boolean =>
-  /^(on|onto|to)$/.test(words[words[i - 1] === "the" ? i - 2 : i - 1] ?? "");
+/** "on the red six mil", "pinging six mils": only pellets are called by their size alone. */
+const isHookedOrFed = (words: readonly string[], i: number): boolean =>
+  /^(on|onto|to|some|pinging|pinged|ping|fed|feeding|feed|potted|potting|catapulting|catapulted)$/.test(
+    words[/^(the|a|an)$/.test(words[i - 1] ?? "") ? i - 2 : i - 1] ?? "",
+  );
 
 function withKind(words: readonly string[], nameFrom: number, { id, next }: Name) {
   const kind = NAMED_KINDS.get(words[nameFrom] ?? "");

@@ -7,7 +7,7 @@ export const HEARD_TALK: Readonly<Record<string, string>> = {
   "session-start":
     "/3/ start [/3/ the | a | a new] (/3/ session | match) | /2/ start fishing | starting [the session | now | fishing] | begin [the] (session | fishing) | session start | new session | /2/ all in",
   "session-pause":
-    "/3/ taking (/2/ a | my) (/2/ break | breather) | /2/ having (a break | a brew | lunch | my lunch | a breather) | /3/ pause [/2/ the session] | session pause | pause session | break time | taking five | take a break | going for a break | i'm taking a break | time for a break | taking <two-to-twenty> minutes out | stopping for (a bit | a brew)",
+    "/3/ taking (/2/ a | my) (/2/ break | breather) | /2/ having (a break | a brew | lunch | my lunch | a breather) | /3/ pause [/2/ the session] | session pause | pause session | break time | taking five | take a break | going for a break | i'm taking a break | time for a break | taking <two-to-twenty> minutes out | stopping for (a bit | a brew) | a (five | ten) minute break",
   "session-resume":
     "/3/ back on [it] | /3/ back fishing [again] | /2/ resume [/2/ the session | session] | session resume | /2/ break over | break's over | fishing again | back from my break | i'm back on | (carry on | continue) the session | continue session",
   "session-stop":

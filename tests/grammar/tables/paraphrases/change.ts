@@ -198,6 +198,8 @@ export const change: Paraphrases = [
       "couple of inches shallower",
       "two inches off the depth",
       "another two inches shallower",
+      "take two inches off",
+      "off the bottom by two inches",
     ],
   },
   {
@@ -215,6 +217,8 @@ export const change: Paraphrases = [
       "another six inches deeper",
       "added six inches of depth",
       "six inch deeper",
+      "put six inches on",
+      "add six inches",
     ],
   },
   {
@@ -244,6 +248,7 @@ export const change: Paraphrases = [
       "deepened up a foot",
       "another foot deeper",
       "twelve inches deeper",
+      "went down a foot",
     ],
   },
   {
@@ -454,6 +459,7 @@ export const change: Paraphrases = [
       "a fourteen hook",
       "hook size 14",
       "changed to a fourteen hook",
+      "up to a fourteen",
     ],
   },
 

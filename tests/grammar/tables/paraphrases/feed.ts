@@ -23,6 +23,7 @@ export const feed: Paraphrases = [
       "Feeding.",
       "fed it",
       "feeding the swim",
+      "feed went in",
     ],
   },
   {
@@ -309,5 +310,20 @@ export const feed: Paraphrases = [
       "a pot of groundbait in",
       "potting groundbait",
     ],
+  },
+  {
+    means: [{ kind: "feed", bait: "pinkie" }],
+    said: ["sprinkle of pinkies", "dribbled in some pinkies", "a sprinkling of pinkies"],
+  },
+  {
+    means: [{ kind: "feed", bait: "groundbait", how: "hand", times: 5 }],
+    said: [
+      "five balls of groundbait at the start",
+      "balled in five balls of groundbait to start with",
+    ],
+  },
+  {
+    means: [{ kind: "feed", bait: "pellet", baitNote: "six mils", how: "catapult" }],
+    said: ["pinging six mils", "pinging in some six mils"],
   },
 ];

@@ -26,6 +26,9 @@ export const loss: Paraphrases = [
       "lost that one",
       "lost that fish",
       "it's gone, lost it",
+      "that came off halfway in",
+      "slipped the hook",
+      "came adrift",
     ],
   },
   {
@@ -42,6 +45,7 @@ export const loss: Paraphrases = [
       "carp dropped off",
       "one carp lost",
       "lost a mirror",
+      "lost a carp under the tip",
     ],
   },
   {
@@ -75,6 +79,8 @@ export const loss: Paraphrases = [
       "hook pulled on that one",
       "it's pulled out",
       "lost it, hook pulled out",
+      "straightened the hook",
+      "the hook straightened",
     ],
   },
   {
@@ -112,6 +118,9 @@ export const loss: Paraphrases = [
       "hooklength snapped",
       "smashed me up",
       "lost one, line broke",
+      "snapped me off in the snag",
+      "elastic snapped",
+      "broke me round the post",
     ],
   },
   {

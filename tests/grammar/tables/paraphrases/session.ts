@@ -42,6 +42,8 @@ export const session: Paraphrases = [
       "take a break",
       "having a breather",
       "Taking a break.",
+      "break for lunch",
+      "five minute break",
     ],
   },
   {
@@ -88,6 +90,8 @@ export const session: Paraphrases = [
       "end the match",
       "that's the match over",
       "close the session",
+      "pack up",
+      "time's up",
     ],
   },
 ];
