@@ -7,6 +7,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import type { Page } from "playwright-core";
+import type { LogEvent } from "../../../src/log/event.ts";
 import { SCHEMA_VERSION } from "../../../src/log/idb-schema.ts";
 import { LOG_NAME } from "../../../src/log/log-name.ts";
 import { randomOf } from "../../simulation/random.ts";
@@ -14,6 +15,7 @@ import { DoomedBrowser } from "../kill/doomed-browser.ts";
 import { Reports } from "../kill/reports.ts";
 import { pageScript } from "../page-script.ts";
 import { LETS_NAMES_BE } from "../sent-as-text.ts";
+import { largeLog } from "./large-log.ts";
 import { checkLog, type LogAsIs, logAsIs } from "./log-as-is.ts";
 import { installUpgradeWatch, type Upgrading } from "./upgrade-watch.ts";
 
@@ -39,6 +41,8 @@ export interface UpgradeReport {
 
 /** Longer than a busy machine takes to bring the log up to date. */
 const LIMIT_MS = 60_000;
+/** The latest kill, in parts of an upgrade: one that is over by then is killed at its end. */
+const LATEST = 1.25;
 /** A session that is in every log of version 1, and what the app shows of it. */
 const SESSION = "saturday";
 const WEIGHT = "3 lb";
@@ -47,6 +51,8 @@ interface Setting extends UpgradeOptions {
   reports: Reports<Upgrading>;
   /** A profile that has the log of version 1 in it, to be copied. */
   original: string;
+  /** What was put into that log. */
+  right: readonly LogEvent[];
   faults: Set<string>;
 }
 
@@ -54,13 +60,14 @@ export async function killUpgrades(options: UpgradeOptions): Promise<UpgradeRepo
   const random = randomOf(options.seed);
   const original = mkdtempSync(join(tmpdir(), "pegscribe-profile-"));
   const reports = await Reports.open<Upgrading>();
-  const setting: Setting = { ...options, reports, original, faults: new Set() };
+  const right = largeLog(options.events);
+  const setting: Setting = { ...options, reports, original, right, faults: new Set() };
   try {
     await makeLog(setting);
     const { tookMs: wholeMs } = await onCopy(setting, (profile) => upgraded(setting, profile));
     const logs: LogAsIs[] = [];
     for (let n = 0; n < options.kills; n += 1) {
-      const afterMs = random.between(0, wholeMs);
+      const afterMs = random.between(0, LATEST * wholeMs);
       await onCopy(setting, async (profile) => {
         const { isWithin } = await upgraded(setting, profile, afterMs);
         const log = await look(setting, profile, `killed after ${Math.round(afterMs)} ms`);
@@ -137,6 +144,7 @@ async function upgraded(
     const devTools = await browser.page.context().newCDPSession(browser.page);
     // The page may talk to nobody, but for the trial's sake.
     await devTools.send("Page.setBypassCSP", { enabled: true });
+    await browser.page.addInitScript(LETS_NAMES_BE);
     await browser.page.addInitScript(installUpgradeWatch, reports.address);
     await browser.page.goto(url, { waitUntil: "commit" });
     const until = performance.now() + LIMIT_MS;
@@ -156,19 +164,19 @@ async function upgraded(
 
 /** Looks at what is left, past the app and then with it. @returns the log as it was left */
 async function look(setting: Setting, profile: string, when: string): Promise<LogAsIs> {
-  const { url, events, faults } = setting;
+  const { url, right, faults } = setting;
   const browser = await DoomedBrowser.start(profile);
   try {
     const { page } = browser;
     await page.addInitScript(LETS_NAMES_BE);
     await page.goto(`${url}icon.svg`);
     const left = await logAsIs(page);
-    for (const words of checkLog(left, events)) faults.add(`${when}: ${words}`);
+    for (const words of checkLog(left, right)) faults.add(`${when}: ${words}`);
     await page.goto(url);
     if (!(await shows(page))) faults.add(`${when}: the app does not show ${WEIGHT}`);
     const opened = await logAsIs(page);
     if (opened.version !== SCHEMA_VERSION) faults.add(`${when}: still version ${opened.version}`);
-    for (const words of checkLog(opened, events)) faults.add(`${when}, then opened: ${words}`);
+    for (const words of checkLog(opened, right)) faults.add(`${when}, then opened: ${words}`);
     return left;
   } finally {
     browser.kill();

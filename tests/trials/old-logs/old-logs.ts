@@ -1,12 +1,12 @@
 /** A log that any earlier version has left opens in the app of today, and goes on. */
 import { fileURLToPath } from "node:url";
 import type { Browser, Page } from "playwright-core";
-import { build } from "vite";
 import { SCHEMA_VERSION } from "../../../src/log/idb-schema.ts";
 import { LOG_NAME } from "../../../src/log/log-name.ts";
 import { Bench } from "../../browser/bench.ts";
 import { V1_DEVICE, V1_EVENTS } from "../../browser/store-v1.ts";
 import { besideApp } from "../beside-app.ts";
+import { pageScript } from "../page-script.ts";
 import { storedEvents } from "../stored.ts";
 
 export interface OldLog {
@@ -74,14 +74,5 @@ async function changed(page: Page): Promise<string[]> {
 const sorted = (one: object | undefined) => JSON.stringify(Object.entries(one ?? {}).sort());
 
 /** Runs in a page of the app's own place on the web, before the app is there. */
-async function makers(): Promise<string> {
-  const entry = fileURLToPath(new URL("makers.ts", import.meta.url));
-  const built = await build({
-    configFile: false,
-    logLevel: "error",
-    build: { write: false, lib: { entry, name: "makers", formats: ["iife"] } },
-  });
-  const [script] = [built].flat().flatMap((one) => ("output" in one ? one.output : []));
-  if (script?.type !== "chunk") throw new Error("There is no script of the makers.");
-  return script.code;
-}
+const makers = (): Promise<string> =>
+  pageScript(fileURLToPath(new URL("makers.ts", import.meta.url)), "makers");

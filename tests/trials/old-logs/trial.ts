@@ -33,6 +33,6 @@ async function killedWithin(url: string, seed: number): Promise<Line> {
     tried: `the browser killed while one of version 1 with ${EVENTS} events is brought up to date`,
     cases: kills,
     faults,
-    figures: `${within} kills within the upgrade, which takes ${Math.round(wholeMs)} ms undisturbed: ${before} left the old version, ${within - before} the new one`,
+    figures: `${within} kills within the upgrade (${Math.round(wholeMs)} ms undisturbed), the others at its end; of those within, ${before} left the old version, ${within - before} the new one`,
   };
 }
