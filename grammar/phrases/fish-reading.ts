@@ -6,6 +6,7 @@ import type { Item } from "../match/items.ts";
 import { GRAMS_PER_OUNCE, GRAMS_PER_POUND, OUNCES_PER_POUND } from "../quantity/units.ts";
 import type { StatementOf, Unit } from "../statement.ts";
 import { speciesById } from "../vocabulary/species.ts";
+import { hasSpareSize, isListed, listedBefore, shareOut } from "./fish-sharing.ts";
 import { RULES } from "./rules.ts";
 
 type Fish = StatementOf<"fish">;
@@ -29,7 +30,7 @@ const ABOUT = wordsOf("about");
 const ROUGHLY = wordsOf("roughly");
 const QUALITY = wordsOf("quality");
 /** "five roach for a pound": the weight is all of theirs together. */
-const SHARED = ["for", "between them", "for the lot", "altogether", "in total"];
+const SHARED = ["for", "between them", "the lot", "the pair", "altogether", "in total"];
 
 const newDraft = (): Draft => ({ kind: "fish", unit: {}, numbers: [], shared: false });
 
@@ -54,7 +55,8 @@ export function readFishes(items: readonly Item[]): FishesRead {
     if (item.slot === "species") draftFor((d) => d.species !== undefined).species = item.value;
     if (item.slot === "weight") {
       const isTaken = (d: Draft) => d.weightG !== undefined || isOfNext(d, items[index + 1]);
-      takeWeight(draftFor(isTaken), item.value);
+      for (const g of [...listedBefore(items, index, named), item.value.g])
+        takeWeight(draftFor(isTaken), { ...item.value, g });
     }
     if (item.slot === "length")
       takeLength(
@@ -64,14 +66,23 @@ export function readFishes(items: readonly Item[]): FishesRead {
     if (item.slot === "count") draftFor((d) => d.count !== undefined).count = item.value;
     if (item.slot === "number") {
       if (isCount(items, index, named)) countFish(item.value, index);
-      else (drafts.at(-1) as Draft).numbers.push(item.value);
+      else if (!isListed(items, index, named)) (drafts.at(-1) as Draft).numbers.push(item.value);
     }
   });
 
   markWords(drafts, items);
   const doubts: string[] = [];
-  return { fishes: drafts.map((draft) => finish(draft, doubts)), doubts };
+  const fishes = shareOut(drafts).map((draft) => finish(draft, doubts));
+  if (isUnclearShare(drafts)) doubts.push("whose weight it is");
+  if (hasSpareSize(fishes)) doubts.push("more sizes than fish");
+  return { fishes, doubts };
 }
+
+/** "four roach and two perch, eight ounces the lot". */
+const isUnclearShare = (drafts: readonly Draft[]): boolean =>
+  drafts.length > 1 &&
+  drafts.some(({ shared, weightG }) => shared && weightG !== undefined) &&
+  drafts.some(({ count }) => count !== undefined);
 
 /** "two gudgeon, eight ounce skimmer": the weight is the next fish's. */
 const isOfNext = (draft: Draft, next: Item | undefined): boolean =>
@@ -91,9 +102,11 @@ function isCount(items: readonly Item[], index: number, named: number): boolean 
   const neighbours = [items[index - 1], items[index + 1]];
   const paired = neighbours.some((other) => other && "slot" in other && other.slot === "number");
   const before = index < named;
-  const ofThem = nextWord(items, index) === "of";
+  const ofThem = wordAt(items, index + 1) === "of";
+  const pounders = isPounder(items[index + 1]);
+  const another = wordAt(items, index - 1) === "another" && item.value <= MOST_BARE_COUNT;
   return (
-    (before || ofThem || countsNext(items, index)) &&
+    (before || ofThem || another || pounders || countsNext(items, index)) &&
     !paired &&
     Number.isInteger(item.value) &&
     item.value > 0
@@ -106,9 +119,16 @@ function countsNext(items: readonly Item[], index: number): boolean {
   return next !== undefined && "slot" in next && next.slot === "species";
 }
 
-function nextWord(items: readonly Item[], index: number): string | undefined {
-  const next = items[index + 1];
-  return next && "word" in next ? next.word : undefined;
+/** "another three" are three fish; "another forty" is a length. */
+const MOST_BARE_COUNT = 12;
+
+/** "two | two pounders". */
+const isPounder = (item: Item | undefined): boolean =>
+  item !== undefined && "slot" in item && item.slot === "weight" && item.value.ofFish === true;
+
+function wordAt(items: readonly Item[], index: number): string | undefined {
+  const item = items[index];
+  return item && "word" in item ? item.word : undefined;
 }
 
 function takeWeight(

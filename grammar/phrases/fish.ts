@@ -6,7 +6,7 @@ import { readFishes } from "./fish-reading.ts";
 import type { Phrase, Said } from "./phrase.ts";
 
 const DETAIL =
-  "<weight> | <about> <weight> | at <weight> | a <weight> | a <weight> one | of <about> <weight> | of <about> <length> | of <length> | of <weight> | <length> | <about> <length> | at <length> | <number> <number> | <number> | <about> <number> | <about> | the <weight> mark | <species> | a <species> | an <species> | that | that one | that's | it's | which is | he's | she's | on the nose | bang on | exactly | dead on | spot on | dead | on the dot | both | of the day | it weighs | which weighs | went | went <weight> | it went <weight> | just <weight> | it went | this one's | <roughly> | long | of them | pushing <weight> | just under the <weight> | just over the <weight> | the <weight> | nudging <weight> | all <species> | of them | the size | is a <species> | of the day is a <species> | landed it | one after the other | got it in | for me | hooked in the tail | each | each of them | in total | measures | it measures | and it measures | measured | came in | which was foul hooked | that was foul hooked | each one | a foot long | foot long | apiece | a piece | all | between them | for the lot | altogether | in total | for | foul hooked | foul hooker | it was foul hooked | in the tail | in | in net | in the net | in to the net | in the keepnet | in the bag | on the bank | landed | caught | of them | length | measuring | weight | weighing | weighs | or";
+  "<weight> | <about> <weight> | at <weight> | a <weight> | a <weight> one | of <about> <weight> | of <about> <length> | of <length> | of <weight> | <length> | <about> <length> | at <length> | <number> <number> | <number> | <about> <number> | <about> | the <weight> mark | <species> | a <species> | an <species> | that | that one | that's | it's | which is | he's | she's | on the nose | bang on | exactly | dead on | spot on | dead | on the dot | both | of the day | it weighs | which weighs | went | went <weight> | it went <weight> | just <weight> | it went | this one's | <roughly> | long | of them | pushing <weight> | just under the <weight> | just over the <weight> | the <weight> | nudging <weight> | all <species> | of them | the size | is a <species> | of the day is a <species> | landed it | one after the other | got it in | for me | hooked in the tail | each | each of them | in total | measures | it measures | and it measures | measured | came in | which was foul hooked | that was foul hooked | each one | a foot long | foot long | apiece | a piece | all | between them | for the lot | altogether | in total | for | foul hooked | foul hooker | it was foul hooked | in the tail | in | in net | in the net | in to the net | in the keepnet | in the bag | on the bank | landed | caught | of them | length | measuring | weight | weighing | weighs | or | the pair | the lot | one <weight> | one at <weight> | one of <weight>";
 
 /** What must not stand alone: it is said to a neighbour, not to the log. */
 const PRAISE = ["nice", "good", "lovely", "decent", "cracking", "proper", "big", "better", "tidy"];
@@ -69,7 +69,7 @@ export const oneMore: Phrase = {
   id: "one-more",
   patterns: [
     `[<caught>] [<article>] <quality>* one (${DETAIL})*`,
-    `[<caught>] [<article>] foul hooker (${DETAIL})*`,
+    `[<caught>] [<article>] (foul hooker | foul hooked a <species> | foul hooked an <species> | foul hooked one | foul hooked a fish) (${DETAIL})*`,
     `[got | had | and | that's | landed] (another | one more | another one | one in) (${DETAIL})*`,
   ],
   examples: {
@@ -80,10 +80,25 @@ export const oneMore: Phrase = {
     ],
     "got one, forty centimetres": [{ kind: "fish", lengthMm: 400, unit: { length: "cm" } }],
     "landed a foul hooker": [{ kind: "fish", foul: true }],
+    "foul hooked a carp": [{ kind: "fish", species: "carp", foul: true }],
     another: [{ kind: "fish" }],
   },
-  states: (said) => (isCatch(said) ? stated(said.items) : undefined),
+  states(said) {
+    if (!isCatch(said)) return undefined;
+    const read = stated(said.items);
+    const doubts = [...(read?.doubts ?? []), ...doubtsOfOneMore(said)];
+    return read && { ...read, doubts };
+  },
 };
+
+/** A fish that was foul hooked may be on yet, and a number after "another" may count or weigh. */
+function doubtsOfOneMore(said: Said): string[] {
+  const isSized = said.says("<weight>", "<length>");
+  if (FOUL_HOOKED.test(said.words) && !isSized) return ["whether it was landed"];
+  return said.says("another <number>") && !isSized ? ["a bare number"] : [];
+}
+
+const FOUL_HOOKED = /^ foul hooked (an? |one )/;
 
 /** "that's a nice one" is talk; "got one" and "another one" are catches. */
 const isCatch = (said: Said): boolean =>
@@ -101,11 +116,13 @@ const isCatch = (said: Said): boolean =>
     "on the bank",
     "<weight>",
     "<length>",
-  ) || said.says("i have");
+  ) ||
+  said.says("i have") ||
+  FOUL_HOOKED.test(said.words);
 
 export const weightOnly: Phrase = {
   id: "weight-only",
-  patterns: [`[<caught>] [<article>] [<about>] [a] <weight> (${DETAIL})*`],
+  patterns: [`[<caught>] [<article>] [<number> | <count>] [<about>] [a] <weight> (${DETAIL})*`],
   examples: {
     "got about two pounds, a carp": [
       {
@@ -123,9 +140,15 @@ export const weightOnly: Phrase = {
       { kind: "fish", weightG: 2 * LB, lengthMm: 400, unit: { weight: "lb", length: "cm" } },
     ],
     "a two pounder": [{ kind: "fish", weightG: 2 * LB, unit: { weight: "lb" } }],
+    "two two pounders": [{ kind: "fish", count: 2, weightG: 2 * LB, unit: { weight: "lb" } }],
+    "a couple of two pounders": [
+      { kind: "fish", count: 2, weightG: 2 * LB, unit: { weight: "lb" } },
+    ],
   },
   states(said) {
     const read = stated(said.items);
+    const isCounted = / (<number>|<count>) (\w+ )*?<weight> /.test(said.words);
+    if (isCounted && !said.first("weight")?.ofFish) return undefined;
     if (
       !read ||
       said.first("weight")?.ofFish ||

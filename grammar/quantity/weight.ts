@@ -66,9 +66,16 @@ const readArticle = (words: readonly string[], i: number): NumberRead | undefine
 
 /** "two pounds, ten centimetres shallower": the ten belongs to what follows. */
 const takenByNext = (words: readonly string[], i: number): boolean =>
+  isPronoun(words, i - 1) ||
   unitAt(words, i, WEIGHT_WORDS) !== undefined ||
   unitAt(words, i, LENGTH_WORDS) !== undefined ||
   /^(point|degrees|minutes)$/.test(words[i] ?? "");
+
+/** "one four pounds, one five pounds": the second one is no ounce. */
+function isPronoun(words: readonly string[], i: number): boolean {
+  const number = words[i] === "one" ? readNumber(words, i + 1) : undefined;
+  return number !== undefined && unitAt(words, number.next, WEIGHT_WORDS) !== undefined;
+}
 
 /** "two pounds for ounces"; without the unit only where the line ends with it. */
 function readMisprinted(words: readonly string[], i: number): NumberRead | undefined {

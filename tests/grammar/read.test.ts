@@ -46,6 +46,10 @@ describe("verdicts", () => {
     ["roach nine pounds", "an unlikely size"],
     ["two pounds eight", "a weight without a fish"],
     ["a bit shallower", "how much was not said"],
+    ["foul hooked a carp", "whether it was landed"],
+    ["another three on the worm", "a bare number"],
+    ["two carp, three pounds, four pounds and five pounds", "more sizes than fish"],
+    ["four roach and two perch, eight ounces the lot", "whose weight it is"],
   ])("puts up for a look: %s (%s)", (line, doubt) => {
     expect(reader.read([line])).toMatchObject({ verdict: "check", doubts: [doubt] });
   });

@@ -14,6 +14,7 @@ import { remind } from "./paraphrases/remind.ts";
 import { session } from "./paraphrases/session.ts";
 import { several } from "./paraphrases/several.ts";
 import { sign } from "./paraphrases/sign.ts";
+import { sizesShared } from "./paraphrases/sizes-shared.ts";
 import { withdraw } from "./paraphrases/withdraw.ts";
 
 /** Every way a practitioner would say each statement, grouped by what is meant. */
@@ -34,4 +35,5 @@ export const paraphrases: Paraphrases = [
   ...session,
   ...remind,
   ...several,
+  ...sizesShared,
 ];
