@@ -25,7 +25,8 @@ import { appWords } from "./words/app.ts";
 
 const TICK_MS = 1000;
 
-function makeApp(): App {
+/** @returns with it, what is to be called once it is rendered */
+function makeApp(): { app: App; goOn(): void } {
   const clock = new SteadyClock();
   const desks = new Desks(new IdbStore(LOG_NAME, clock), clock, small);
   const desk = desks.current;
@@ -44,28 +45,24 @@ function makeApp(): App {
   const season = laterSeason(desks);
 
   const attendant = signal<Attendant>();
+  const makeAttendant = async () => {
+    // Each in a task of its own: with all of it in one, a touch would have to wait.
+    await import("../grammar/language.ts");
+    const { Attendant } = await import("./scribe/attendant.ts");
+    await ownTask();
+    attendant.value = new Attendant({
+      ...{ desks, season, settings, earsCare, hearing, interim, lastHeard, nudge, inQuestion },
+    });
+    return attendant.value;
+  };
   let attending: Promise<Attendant> | undefined;
   /** The attendant, once it is fetched; where that failed, it is tried again when next needed. */
   const attend = () => {
-    // The language is run in a task of its own: with all the rest in one, a touch would have to wait.
-    const language = () => import("../grammar/language.ts");
-    const rest = () => import("./scribe/attendant.ts");
-    attending ??= language()
-      .then(rest)
-      .then(
-        ({ Attendant }) => {
-          attendant.value = new Attendant({
-            ...{ desks, season, settings, earsCare, hearing, interim, lastHeard, nudge },
-            inQuestion,
-          });
-          return attendant.value;
-        },
-        (cause) => {
-          attending = undefined;
-          hearing.value = { is: "unavailable", sendsSound: false, trouble: appWords.notWhole };
-          throw cause;
-        },
-      );
+    attending ??= makeAttendant().catch((cause) => {
+      attending = undefined;
+      hearing.value = { is: "unavailable", sendsSound: false, trouble: appWords.notWhole };
+      throw cause;
+    });
     return attending;
   };
 
@@ -93,14 +90,15 @@ function makeApp(): App {
     attendant.value?.look();
     void desk.value.refresh();
   }, TICK_MS);
-  void desk.value.refresh();
   const watchVersion = () => void (import.meta.env.PROD && version.watch("./sw.js"));
-  afterPaint().then(attend).then(watchVersion, hearingSaysWhy);
-
   const board = laterBoard(desks);
-  afterPaint()
-    .then(board.goOn)
-    .catch(() => {});
+  const goOn = () => {
+    afterPaint().then(() => desk.value.refresh());
+    afterPaint().then(attend).then(watchVersion, hearingSaysWhy);
+    afterPaint()
+      .then(board.goOn)
+      .catch(() => {});
+  };
 
   const passOn = makePassOn({
     own: desks.own,
@@ -112,7 +110,7 @@ function makeApp(): App {
     },
   });
 
-  return {
+  const app: App = {
     session,
     sessions: computed(() => desks.own.sessions.value),
     hearing,
@@ -168,17 +166,26 @@ function makeApp(): App {
     },
     takeUpdate: () => version.take(),
   };
+  return { app, goOn };
 }
 
 const lasts = ({ state }: Session) => state === "fishing" || state === "paused";
 
 const hearingSaysWhy = () => {};
 
-/** Once the first screen is there to be looked at. */
+/** Once what was rendered is there to be looked at. */
 const afterPaint = () => new Promise((done) => requestAnimationFrame(() => setTimeout(done)));
 
-// A task of its own, after the one that has run all scripts: a touch may come in between.
-setTimeout(() => {
-  const root = document.getElementById("app");
-  if (root) render(<Shell app={makeApp()} />, root);
-});
+/** What comes next begins a task of its own: a touch may come in before it. */
+const ownTask = () => new Promise((goOn) => setTimeout(goOn));
+
+async function start(root: HTMLElement): Promise<void> {
+  await ownTask();
+  const { app, goOn } = makeApp();
+  await ownTask();
+  render(<Shell app={app} />, root);
+  goOn();
+}
+
+const root = document.getElementById("app");
+if (root) void start(root);
