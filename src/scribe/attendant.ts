@@ -54,8 +54,7 @@ export class Attendant {
     const { desks, season, settings, earsCare, hearing, interim, lastHeard, nudge } = options;
     const { inQuestion } = options;
     this.#options = options;
-    // Before anything is said, and without keeping a touch waiting.
-    void inPieces(() => this.#language.prepare());
+    void this.#getReady();
     const shelf = new PastShelf(desks.own.store, async () => (await season()).complete());
     effect(() => void shelf.refresh(desks.own.sessions.value, desks.own.notebook.value.id));
     this.past = computed(() => (desks.current.value === desks.own ? shelf.past.value : NO_PAST));
@@ -102,6 +101,19 @@ export class Attendant {
       const { unsaved } = desks.current.value.keeping.value;
       const last = lastHeard.peek();
       if (unsaved === 0 && last && !last.isStored) lastHeard.value = { ...last, isStored: true };
+    });
+  }
+
+  /**
+   * Before anything is said, and without keeping a touch waiting. What is run for the first time takes
+   * several times as long, so it is run once for nothing.
+   */
+  async #getReady(): Promise<void> {
+    await inPieces(() => this.#language.prepare());
+    const lines = ["", "fish two pounds"];
+    await inPieces(() => {
+      this.readings({ text: lines.shift() ?? "" });
+      return lines.length > 0;
     });
   }
 
