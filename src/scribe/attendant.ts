@@ -1,5 +1,6 @@
 import { computed, effect, type ReadonlySignal, type Signal } from "@preact/signals";
 import { Language } from "../../grammar/language.ts";
+import { fish } from "../../grammar/phrases/fish.ts";
 import { createReader } from "../../grammar/read.ts";
 import type { PastSession } from "../analysis/seasons/past.ts";
 import { IdbMemos } from "../log/idb-memos.ts";
@@ -110,7 +111,7 @@ export class Attendant {
    */
   async #getReady(): Promise<void> {
     await inPieces(() => this.#language.prepare());
-    const lines = ["", "fish two pounds"];
+    const lines = ["", ...Object.keys(fish.examples).slice(0, 1)];
     await inPieces(() => {
       this.readings({ text: lines.shift() ?? "" });
       return lines.length > 0;
