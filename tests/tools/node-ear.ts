@@ -29,10 +29,12 @@ export interface NodeEar {
   warm(sound: Sound): void;
   /** Hears a whole sound, in pieces as a microphone gives them. */
   listen(sound: Sound): NodeHeard[];
+  /** An ear at a microphone that stays open, to be given sound at `SOUND_RATE_HZ` as it comes. */
+  open(onHeard: (heard: Heard) => void): Ear;
 }
 
 /** As much as an audio worklet gathers before it passes sound on: 30 ms. */
-const PIECE_SAMPLES = 1440;
+export const PIECE_SAMPLES = 1440;
 /** After so much of it the noise is known; a single second of it was no help. */
 const WARM_SECONDS = 5;
 /** Silence after a file, so that its last words come to an end. */
@@ -68,7 +70,10 @@ export async function createNodeEar(
 ): Promise<NodeEar> {
   const decoders = await createNodeDecoders(own, pack, manner);
   const suppressor = await Suppressor.create(new Uint8Array(pack["suppressor.wasm"]));
+  const open = (onHeard: (heard: Heard) => void) =>
+    new Ear(suppressor, decoders, { onInterim: () => {}, onHeard });
   return {
+    open,
     warm({ samples, rateHz }) {
       const start = samples.subarray(0, rateHz * WARM_SECONDS);
       const sound = resample(start, rateHz, SOUND_RATE_HZ);
@@ -78,12 +83,9 @@ export async function createNodeEar(
     listen({ samples, rateHz }) {
       const heard: NodeHeard[] = [];
       let before = process.cpuUsage();
-      const ear = new Ear(suppressor, decoders, {
-        onInterim: () => {},
-        onHeard: (utterance) => {
-          const { user, system } = process.cpuUsage(before);
-          heard.push({ ...utterance, lateMs: (user + system) / 1000 });
-        },
+      const ear = open((utterance) => {
+        const { user, system } = process.cpuUsage(before);
+        heard.push({ ...utterance, lateMs: (user + system) / 1000 });
       });
       const sound = resample(samples, rateHz, SOUND_RATE_HZ);
       const whole = new Float32Array(sound.length + TAIL_SAMPLES);

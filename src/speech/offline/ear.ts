@@ -90,7 +90,9 @@ export class Ear {
       : this.#suppressor.process(sound);
     const slow = this.#decimator.process(clean);
     const wasSpeaking = this.#detector.speaking;
-    const turn = this.#detector.next(speechChance);
+    // A steady hiss passes for speech now and then, though the suppressor leaves next to nothing of it.
+    const isNothing = !wasSpeaking && isSilent(clean);
+    const turn = this.#detector.next(isNothing ? 0 : speechChance);
     if (turn === "begins") this.#begin(slow);
     else if (wasSpeaking) this.#goOn(slow, turn === "ends");
     else this.#keep(slow);

@@ -1,9 +1,12 @@
 import { readdirSync } from "node:fs";
 import { join } from "node:path";
 import { beforeAll, describe, expect, it } from "vitest";
+import { seededRandom } from "../../../grammar/jsgf/sample.ts";
 import { createReader } from "../../../grammar/read.ts";
 import type { Heard } from "../../../src/speech/offline/ear.ts";
 import { USUAL_LIMITS } from "../../../src/speech/offline/fit.ts";
+import { SOUND_RATE_HZ } from "../../../src/speech/offline/suppressor.ts";
+import { hiss } from "../../bench/hearing/long-sounds.ts";
 import { createNodeEar, type NodeEar } from "../../tools/node-ear.ts";
 import { resample } from "../../tools/resample.ts";
 import { readWav } from "../../tools/wav.ts";
@@ -43,6 +46,18 @@ describe("the ears inside the app", () => {
 
   it("hear nothing in silence", () => {
     expect(ear.listen({ samples: new Float32Array(48_000), rateHz: 16_000 })).toEqual([]);
+  });
+
+  it("sleep through a microphone's hiss", () => {
+    const heard: Heard[] = [];
+    const open = ear.open((utterance) => heard.push(utterance));
+    const [source, second] = [hiss(1e-3, seededRandom(1)), new Float32Array(SOUND_RATE_HZ)];
+    for (let n = 0; n < 120; n += 1) {
+      source(second);
+      open.hear(second);
+    }
+    open.end();
+    expect(heard).toEqual([]);
   });
 
   it("take speech that runs backwards for talk", () => {
