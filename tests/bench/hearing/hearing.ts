@@ -8,9 +8,11 @@ import { SOUND_RATE_HZ } from "../../../src/speech/offline/suppressor.ts";
 import { share } from "../../tools/hearing/score.ts";
 import { sampled, talk } from "../../tools/hearing/sets.ts";
 import { createNodeEar, type NodeEar } from "../../tools/node-ear.ts";
-import { speak, under, VOICES, type Weather, wind } from "../../tools/scene.ts";
+import { speak, under, VOICES, type Weather } from "../../tools/scene.ts";
 import { type Measured, type Options, rounded, type Table } from "../part.ts";
 import { spread, workOf } from "../times.ts";
+import { hourOf } from "./hour.ts";
+import { gusts, hiss, nothing } from "./long-sounds.ts";
 
 export const title = "Hearing inside the app";
 
@@ -20,8 +22,6 @@ const WEATHERS: readonly { name: string; weather?: Weather; snrDb?: number }[] =
   { name: "wind, 10 dB", weather: "wind", snrDb: 10 },
   { name: "wind, 0 dB", weather: "wind", snrDb: 0 },
 ];
-/** An hour is measured by so many minutes of it. */
-const IDLE_MINUTES = 2;
 /** A microphone's own noise, and a wind as loud as speech: root mean square, full scale 1. */
 const HISS_LEVEL = 1e-3;
 const WIND_LEVEL = 0.05;
@@ -56,35 +56,35 @@ async function heardIn(ear: NodeEar, all: readonly Said[], place: number, seed: 
   return { right, factor: work / 1000 / seconds, late: spread(lateMs) };
 }
 
-/** Of sound in which nobody speaks, in milliseconds of processor for each second. */
-async function idleWork(ear: NodeEar, samples: Float32Array): Promise<number> {
-  const sound = { samples, rateHz: SOUND_RATE_HZ };
-  ear.warm(sound);
-  return (await workOf(() => ear.listen(sound))) / (samples.length / SOUND_RATE_HZ);
-}
-
-const scaled = (sound: Float32Array, level: number): Float32Array => {
-  const now = Math.sqrt(sound.reduce((sum, sample) => sum + sample * sample, 0) / sound.length);
-  return sound.map((sample) => (sample * level) / now);
-};
-
 async function idle(ear: NodeEar, seed: number): Promise<Table> {
-  const length = 60 * IDLE_MINUTES * SOUND_RATE_HZ;
   const random = seededRandom(seed);
-  const hiss = Float32Array.from({ length }, () => random() * 2 - 1);
   const sounds = {
-    "silence, nothing at all": new Float32Array(length),
-    "silence, a microphone's hiss": scaled(hiss, HISS_LEVEL),
-    wind: scaled(wind(length, random), WIND_LEVEL),
+    "silence, nothing at all": nothing(),
+    "silence, a microphone's hiss": hiss(HISS_LEVEL, random),
+    wind: gusts(WIND_LEVEL, random),
   };
+  const mebibytes = (bytes: number) => rounded(bytes / 2 ** 20, 0);
   const rows: (string | number)[][] = [];
-  for (const [name, samples] of Object.entries(sounds)) {
-    const msASecond = await idleWork(ear, samples);
-    rows.push([name, rounded(msASecond / 10, 1), rounded((msASecond * 3600) / 1000, 0)]);
+  for (const [name, source] of Object.entries(sounds)) {
+    const hour = await hourOf(ear, source);
+    const work = [rounded(hour.workSeconds / 36, 1), rounded(hour.workSeconds, 0)];
+    const awake = [hour.utterances, rounded(hour.awakeSeconds, 0), hour.told, hour.taken];
+    rows.push([name, ...work, ...awake, mebibytes(hour.bytesBefore), mebibytes(hour.bytesAfter)]);
   }
   return {
-    caption: `While nobody speaks, by ${IDLE_MINUTES} minutes of each, fed faster than they last:`,
-    head: ["sound", "processor, of 100", "seconds of processor an hour"],
+    caption:
+      "An hour of each in which nobody speaks, fed faster than it lasts. Memory is all of Node's and the bench's, resident, after clearing up:",
+    head: [
+      "sound",
+      "processor, of 100",
+      "seconds of processor",
+      "taken for speech, times",
+      "decoder awake, s",
+      "told",
+      "logged or for a look",
+      "MiB before",
+      "MiB after",
+    ],
     rows,
   };
 }
@@ -127,16 +127,5 @@ export async function measure({ seed }: Options): Promise<Measured> {
     head: ["", "right, of 100", "real-time factor", "last piece, ms", "p95, ms"],
     rows,
   };
-  const memory = process.memoryUsage().rss / 2 ** 20;
-  const idleTable = await idle(ear, seed);
-  return {
-    tables: [
-      phrases,
-      {
-        ...idleTable,
-        caption: `${idleTable.caption} (${rounded(memory, 0)} MiB resident before, Node and the bench with it.)`,
-      },
-    ],
-    figures: {},
-  };
+  return { tables: [phrases, await idle(ear, seed)], figures: {} };
 }
