@@ -56,13 +56,18 @@ export class Notebook {
     return this.#id.value;
   }
 
+  /** Its id, once it is sure which session this is. Never fails. */
+  async settledId(): Promise<string> {
+    await this.#settled;
+    return this.#id.peek();
+  }
+
   /**
    * Writes what one utterance or one touch did, all of it or nothing; it shows though unsaved. What
    * is written before it is sure which session this is waits for that.
    */
   async write(notes: readonly Note[]): Promise<Kept> {
-    await this.#settled;
-    const session = this.#id.peek();
+    const session = await this.settledId();
     const kept = await this.#keeper.append(notes.map((one) => ({ ...one, session })));
     this.#take(kept.events);
     return kept;

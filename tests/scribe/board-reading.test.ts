@@ -35,7 +35,7 @@ beforeEach(async () => {
     reading: signal<Reading>({ is: "off" }),
   };
   board = new SharedBoard({
-    ...{ shown, outbox: new MemoryOutbox(new Map()), session: () => "a-session" },
+    ...{ shown, outbox: new MemoryOutbox(new Map()), session: async () => "a-session" },
     hire: () => {
       const worker = new FakeWorker();
       workers.push(worker);

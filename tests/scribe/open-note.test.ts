@@ -184,6 +184,13 @@ describe("until the log has told which session it is", () => {
     expect(desks.own.session.value).toMatchObject({ id: first, count: 4 });
   });
 
+  test("what asks which session is open, such as a board, waits too", async () => {
+    const { first, letGo, desks } = await atSecondStart();
+    const asking = desks.own.notebook.peek().settledId();
+    letGo();
+    expect(await asking).toBe(first);
+  });
+
   test("a correction that is spoken meanwhile is of the last entry there", async () => {
     const { letGo, desks } = await atSecondStart();
     const scribe = new Scribe({

@@ -38,7 +38,7 @@ function page() {
     reading: signal({ is: "off" }),
   };
   const board = new SharedBoard({
-    ...{ shown, outbox: store.outbox, session: () => "s" },
+    ...{ shown, outbox: store.outbox, session: async () => "s" },
     hire: () => {
       const worker = new FakeWorker();
       workers.push(worker);

@@ -9,7 +9,7 @@ export function makeBoard(desks: Desks, shown: BoardSignals): SharedBoard {
   const board = new SharedBoard({
     shown,
     outbox: new IdbOutbox(LOG_NAME),
-    session: () => desks.own.notebook.peek().id,
+    session: () => desks.own.notebook.peek().settledId(),
     hire: () =>
       new Worker(new URL("../../board/board-worker.ts", import.meta.url), { type: "module" }),
   });

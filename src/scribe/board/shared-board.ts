@@ -14,8 +14,8 @@ type Hired = Pick<Worker, "postMessage" | "terminate" | "onmessage" | "onerror">
 export interface SharedBoardOptions {
   shown: BoardSignals;
   outbox: Outbox;
-  /** The angler's own session that is open. */
-  session(): string;
+  /** The angler's own session that is open. Never fails. */
+  session(): Promise<string>;
   /** Runs `board-worker.ts`. */
   hire(): Hired;
 }
@@ -43,7 +43,7 @@ export class SharedBoard {
   }
 
   async join(membership: Membership): Promise<void> {
-    const session = this.#options.session();
+    const session = await this.#options.session();
     const joined: Joined = { ...membership, since: Date.now(), session };
     await this.#change(joined, (outbox) => outbox.join(keptJoined(joined), session));
   }
