@@ -3,15 +3,22 @@ import { eventSchema, type LogEvent } from "./event.ts";
 import type { LogDatabase } from "./idb-schema.ts";
 import { write } from "./idb-write.ts";
 import type { DamagedRecord } from "./store.ts";
+import { sureCheck } from "./sure-check.ts";
 
 /** A record under the key it has in the store of events, which need not be text. */
 type Keyed = { id: IDBValidKey };
 
 /** The records that are events; the others are moved out of the way and kept. */
 export async function sound(db: LogDatabase, records: readonly unknown[]): Promise<LogEvent[]> {
+  // Nearly all that was ever stored passes it, in a third of the time.
+  const isSure = sureCheck(eventSchema);
   const events: LogEvent[] = [];
   const damaged: DamagedRecord[] = [];
   for (const record of records) {
+    if (isSure(record)) {
+      events.push(record as LogEvent);
+      continue;
+    }
     const read = v.safeParse(eventSchema, record, { abortEarly: true });
     if (read.success) events.push(read.output);
     else damaged.push({ record, fault: describe(read.issues[0]) });
