@@ -4,7 +4,6 @@ import type { Net, SetUp } from "../log/session.ts";
 import {
   counted,
   formatClock,
-  formatDay,
   formatDistance,
   formatDuration,
   formatLength,
@@ -12,6 +11,7 @@ import {
   type LengthStyle,
   type WeightStyle,
 } from "../ui/format.ts";
+import { formatDay } from "../ui/format-day.ts";
 import { summaryTextWords as words } from "../words/summary-text.ts";
 import { type Allowed, NOTHING_ALLOWED } from "./allowed.ts";
 import { allowedOf, type Summary, type Tally, type Tried } from "./summary.ts";

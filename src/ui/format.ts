@@ -89,17 +89,6 @@ export function formatClock(at: number): string {
   return `${twoDigits(date.getHours())}:${twoDigits(date.getMinutes())}`;
 }
 
-/** "Saturday 6 June 2026". */
-export const formatDay = (at: number): string =>
-  new Date(at)
-    .toLocaleDateString("en-GB", {
-      weekday: "long",
-      day: "numeric",
-      month: "long",
-      year: "numeric",
-    })
-    .replace(",", "");
-
 /** Fish an hour, to a tenth below ten: "4.2", "12". */
 export const formatRate = (perHour: number): string =>
   perHour < 9.95 ? perHour.toFixed(1) : String(Math.round(perHour));

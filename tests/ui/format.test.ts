@@ -2,7 +2,6 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import {
   formatClock,
-  formatDay,
   formatDistance,
   formatDuration,
   formatElapsed,
@@ -13,6 +12,7 @@ import {
   GRAMS_PER_POUND,
   MM_PER_INCH,
 } from "../../src/ui/format.ts";
+import { formatDay } from "../../src/ui/format-day.ts";
 
 const OUNCE = GRAMS_PER_POUND / 16;
 
@@ -124,4 +124,5 @@ test("days and times are those of the place", () => {
   const at = new Date(2026, 5, 6, 9, 5).getTime();
   expect(formatClock(at)).toBe("09:05");
   expect(formatDay(at)).toBe("Saturday 6 June 2026");
+  expect(formatDay(1e300)).toBe("Invalid Date");
 });

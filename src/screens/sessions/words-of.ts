@@ -1,7 +1,8 @@
 /** One session in a few words. */
 import type { Digest } from "../../scribe/season/digest.ts";
 import { timeOf } from "../../scribe/season/query.ts";
-import { formatDay, formatDuration, formatWeight, type WeightStyle } from "../../ui/format.ts";
+import { formatDuration, formatWeight, type WeightStyle } from "../../ui/format.ts";
+import { formatDay } from "../../ui/format-day.ts";
 import { sessionsWords } from "../../words/sessions.ts";
 
 const { list } = sessionsWords;

@@ -2,7 +2,8 @@
 import { useEffect, useState } from "preact/hooks";
 import { Refusal } from "../../log/refusal.ts";
 import { codeIn, readCode, type Shared } from "../../share/link/link.ts";
-import { formatClock, formatDay } from "../../ui/format.ts";
+import { formatClock } from "../../ui/format.ts";
+import { formatDay } from "../../ui/format-day.ts";
 import { sharedWords as words } from "../../words/shared.ts";
 import type { App } from "../app.ts";
 import { Sheet } from "../pass-on/sheet.tsx";
