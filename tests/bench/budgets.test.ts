@@ -23,7 +23,8 @@ test("each budget that is held here is broken by its own figure made a tenth wor
 
 test("reading is as right as it was, and no dearer beside another reader", async () => {
   expect(breaches(budgets.reading, await figures())).toEqual([]);
-});
+  // Long on a busy machine; what it holds is no time.
+}, 300_000);
 
 test("sums look at entries no oftener than they did", () => {
   expect(breaches(budgets.sums, looks())).toEqual([]);
