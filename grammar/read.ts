@@ -6,8 +6,9 @@ import { isExcused, leftOver } from "./leftover.ts";
 import { signsOfLostWords } from "./lost-words.ts";
 import { cover } from "./match/cover.ts";
 import { type Item, readItems } from "./match/items.ts";
+import { type Find, remembering } from "./match/remembering.ts";
 import { isQuantityWord } from "./quantity/words.ts";
-import { beliefIn, isSuspect, repairs } from "./repair.ts";
+import { isBorneOut, isSuspect, mostBelief, repairs } from "./repair.ts";
 import type { Statement } from "./statement.ts";
 import { undoubled } from "./text/doubled.ts";
 import { type Token, tokenise } from "./text/tokens.ts";
@@ -56,9 +57,9 @@ export function createReader(
   const vocabulary = makeVocabulary(own);
   const { matcher, patterns } = language;
 
-  const readTokens = (heard: string, tokens: readonly Token[]): Attempt => {
+  const readTokens = (heard: string, tokens: readonly Token[], find: Find): Attempt => {
     const items = readItems(heard, tokens, vocabulary);
-    const pieces = cover(items, matcher, patterns);
+    const pieces = cover(items, find, patterns);
     const isEnd = isSentenceEnd(heard, tokens);
     const attempt = (mayJoin: (gap: readonly Item[]) => boolean): Attempt => {
       const joined = joinPieces(pieces, items, isEnd, mayJoin);
@@ -76,36 +77,42 @@ export function createReader(
       return { reading, over };
     };
     const strict = attempt(isExcused);
-    return strict.reading.verdict === "log" ? strict : better(strict, attempt(isFewStrange));
+    const mayJoinMore = strict.reading.verdict !== "log" && pieces.length > 1;
+    return mayJoinMore ? better(strict, attempt(isFewStrange)) : strict;
   };
 
   const readLine = (heard: string): Reading => {
     const tokens = afterCallWord(tokenise(heard), callWord);
     if (!tokens || tokens.length > MOST_TOKENS) return ignored(heard);
-    const plain = readTokens(heard, tokens);
+    const find = remembering(matcher.find);
+    const plain = readTokens(heard, tokens, find);
     const doubles = undoubled(heard, tokens).map((once) => ({
       ...once,
-      attempt: readTokens(heard, once.tokens),
+      attempt: readTokens(heard, once.tokens, find),
     }));
     for (const { attempt, numbered } of doubles) {
       const reading = takenOnce(plain.reading, attempt.reading, numbered);
       if (reading) return reading;
     }
-    const repaired = repairedOf(heard, tokens, plain);
+    const repaired = repairedOf(heard, tokens, plain, find);
     for (const { attempt, tokens: fewer, numbered } of doubles) {
-      const reading = takenOnce(repaired, repairedOf(heard, fewer, attempt), numbered);
+      const reading = takenOnce(repaired, repairedOf(heard, fewer, attempt, find), numbered);
       if (reading) return reading;
     }
     return repaired;
   };
 
   /** With misprints put right, where the line makes no sense as printed. */
-  const repairedOf = (heard: string, tokens: readonly Token[], attempt: Attempt): Reading => {
-    const { reading: plain, over } = attempt;
+  const repairedOf = (
+    heard: string,
+    tokens: readonly Token[],
+    { reading: plain, over }: Attempt,
+    find: Find,
+  ): Reading => {
     if (plain.verdict === "log" || !isWorthRepair(over)) return plain;
-    const sure = bestRepair(heard, tokens, indexesOf(over), plain);
+    const sure = bestRepair(heard, tokens, indexesOf(over), plain, find);
     if (sure.verdict !== "ignore" || tokens.length > FEW_TOKENS) return sure;
-    return bestRepair(heard, tokens, new Set(tokens.keys()), plain);
+    return bestRepair(heard, tokens, new Set(tokens.keys()), plain, find);
   };
 
   /**
@@ -131,12 +138,14 @@ export function createReader(
     tokens: readonly Token[],
     over: ReadonlySet<number>,
     plain: Reading,
+    find: Find,
   ): Reading => {
     let best = plain;
     for (const repair of repairs(tokens, over, matcher.knows)) {
-      const { reading } = readTokens(heard, repair.tokens);
-      const belief = beliefIn(reading.statements, repair, tokens);
-      if (reading.leftover.length > 0 || belief === "none") continue;
+      const belief = mostBelief(repair, tokens);
+      if (belief === "none" || (belief === "doubtful" && best.verdict === "check")) continue;
+      const { reading } = readTokens(heard, repair.tokens, find);
+      if (reading.leftover.length > 0 || !isBorneOut(reading.statements, repair, tokens)) continue;
       const judged = belief === "sure" ? reading : doubted(reading);
       if (rank(judged) < rank(best)) best = judged;
       if (best.verdict === "log") break;

@@ -94,24 +94,25 @@ function misprintsAt(
 /** How far a repaired line is to be believed. */
 export type Belief = "sure" | "doubtful" | "none";
 
-/**
- * As much must have been printed right as was replaced, and a number must stand beside a fish; a
- * very short line is believed with doubt on less.
- */
-export function beliefIn(
-  statements: readonly Statement[],
-  { replaced, gone }: Repair,
-  tokens: readonly Token[],
-): Belief {
+/** As much must have been printed right as was replaced; a very short line is believed with doubt on less. */
+export function mostBelief({ replaced, gone }: Repair, tokens: readonly Token[]): Belief {
   if (standsAlone(replaced)) return "sure";
-  const isMeasured = statements.every(
-    (statement) => statement.kind !== "fish" || hasSize(statement),
-  );
-  if (!isMeasured) return "none";
-  if (tokens.length > SHORT && !statements.some(isCounted)) return "none";
   const telling = tokens.filter(({ word }) => isTelling(word)).length;
   if (telling - gone >= gone) return "sure";
   return tokens.length <= SHORT ? "doubtful" : "none";
+}
+
+/** Whether what a repaired line states bears it out: a number must stand beside a fish. */
+export function isBorneOut(
+  statements: readonly Statement[],
+  { replaced }: Repair,
+  tokens: readonly Token[],
+): boolean {
+  if (standsAlone(replaced)) return true;
+  const isMeasured = statements.every(
+    (statement) => statement.kind !== "fish" || hasSize(statement),
+  );
+  return isMeasured && (tokens.length <= SHORT || statements.some(isCounted));
 }
 
 const SHORT = 5;

@@ -6,8 +6,9 @@
  */
 import { type Phrase, Said, type Stated } from "../phrases/phrase.ts";
 import { type Aside, findAsides } from "../text/around.ts";
-import type { Matcher, Stretch } from "./compromise.ts";
+import type { Stretch } from "./compromise.ts";
 import { type Item, rowOf } from "./items.ts";
+import type { Find } from "./remembering.ts";
 
 /** A pattern and the phrase it belongs to. */
 export interface PatternEntry {
@@ -27,15 +28,15 @@ export interface Piece extends PatternEntry {
 
 export function cover(
   items: readonly Item[],
-  matcher: Matcher,
+  find: Find,
   patterns: readonly PatternEntry[],
 ): Piece[] {
   const row = rowOf(items);
   const asides = findAsides(row);
-  const stretches = matcher.find(row);
+  const stretches = find(row);
   const chosen = choose(statedPieces(stretches, items, patterns), asides, row.length);
   if (isPlain(chosen, row.length)) return chosen;
-  const all = [...stretches, ...cutStretches(stretches, row, matcher)];
+  const all = [...stretches, ...cutStretches(stretches, row, find)];
   return choose(statedPieces(all, items, patterns), asides, row.length);
 }
 
@@ -52,15 +53,13 @@ const isPlain = (pieces: readonly Piece[], length: number): boolean =>
 function cutStretches(
   stretches: readonly Stretch[],
   row: readonly string[],
-  matcher: Matcher,
+  find: Find,
 ): Stretch[] {
   const ends = new Set(stretches.flatMap(({ from, to }) => [from, to]));
   const cuts = [...ends].filter((at) => stretches.some(({ from, to }) => from < at && at < to));
   return cuts.flatMap((at) => [
-    ...matcher.find(row.slice(0, at)),
-    ...matcher
-      .find(row.slice(at))
-      .map(({ id, from, to }) => ({ id, from: from + at, to: to + at })),
+    ...find(row.slice(0, at)),
+    ...find(row.slice(at)).map(({ id, from, to }) => ({ id, from: from + at, to: to + at })),
   ]);
 }
 
