@@ -50,12 +50,13 @@ export class Attendant {
   readonly #options: AttendantOptions;
   readonly #language = new Language();
   readonly #scribe: ReadonlySignal<Scribe>;
+  readonly #ready: Promise<void>;
 
   constructor(options: AttendantOptions) {
     const { desks, season, settings, earsCare, hearing, interim, lastHeard, nudge } = options;
     const { inQuestion } = options;
     this.#options = options;
-    void this.#getReady();
+    this.#ready = this.#getReady();
     const shelf = new PastShelf(desks.own.store, async () => (await season()).complete());
     effect(() => void shelf.refresh(desks.own.sessions.value, desks.own.notebook.value.id));
     this.past = computed(() => (desks.current.value === desks.own ? shelf.past.value : NO_PAST));
@@ -118,8 +119,9 @@ export class Attendant {
     });
   }
 
-  hear(spoken: Spoken): Promise<void> {
-    return this.#show(this.#scribe.value.hear(spoken));
+  async hear(spoken: Spoken): Promise<void> {
+    await this.#ready;
+    await this.#show(this.#scribe.value.hear(spoken));
   }
 
   /** Ends listening, and gets the ears inside the app ready to know a voice. */
@@ -141,9 +143,10 @@ export class Attendant {
   }
 
   /** To be called within a gesture: browsers let the first sound out only there. */
-  type(text: string): Promise<void> {
+  async type(text: string): Promise<void> {
     this.ears.unlock();
-    return this.#show(this.#scribe.value.type(text));
+    await this.#ready;
+    await this.#show(this.#scribe.value.type(text));
   }
 
   /** Lets the voice be heard, at every level of talking back; to be called within a gesture. */
