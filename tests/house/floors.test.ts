@@ -21,7 +21,11 @@ test.each([
   ["src/log/store.ts", "../scribe/scribe.ts", "log may not draw on scribe."],
   ["src/log/store.ts", "../main.tsx", "log may not draw on main."],
   ["src/speech/listener.ts", "../log/event.ts", "speech may not draw on log."],
-  ["src/speech/listener.ts", "../../grammar/statement.ts", "speech may not draw on grammar."],
+  [
+    "src/speech/listener.ts",
+    "../../grammar/statement.ts",
+    "speech may draw on grammar for types only.",
+  ],
   ["src/analysis/rate.ts", "../speech/talkback.ts", "analysis may not draw on speech."],
   ["src/share/text.ts", "../scribe/answer.ts", "share may not draw on scribe."],
   ["src/scribe/answer.ts", "../screens/live.tsx", "scribe may not draw on screens."],
