@@ -44,6 +44,10 @@ export const fish: Phrase = {
     ],
     "three small roach": [{ kind: "fish", species: "roach", count: 3 }],
     "a couple of perch": [{ kind: "fish", species: "perch", count: 2 }],
+    "two carp, three pounds and four pounds": [
+      { kind: "fish", species: "carp", weightG: 3 * LB, unit: { weight: "lb" } },
+      { kind: "fish", species: "carp", weightG: 4 * LB, unit: { weight: "lb" } },
+    ],
     "another pound and a half carp": [
       { kind: "fish", species: "carp", weightG: 1.5 * LB, unit: { weight: "lb" } },
     ],
