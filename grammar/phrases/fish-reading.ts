@@ -30,7 +30,16 @@ const ABOUT = wordsOf("about");
 const ROUGHLY = wordsOf("roughly");
 const QUALITY = wordsOf("quality");
 /** "five roach for a pound": the weight is all of theirs together. */
-const SHARED = ["for", "between them", "the lot", "the pair", "altogether", "in total"];
+const SHARED = [
+  "for",
+  "between them",
+  "the lot",
+  "the pair",
+  "altogether",
+  "all in",
+  "all told",
+  "in total",
+];
 
 const newDraft = (): Draft => ({ kind: "fish", unit: {}, numbers: [], shared: false });
 

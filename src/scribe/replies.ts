@@ -1,5 +1,5 @@
 /** What is answered to an utterance, in tones and words. */
-import { say } from "../../grammar/say.ts";
+import { sayRounded } from "../../grammar/saying/rounded.ts";
 import type { Statement } from "../../grammar/statement.ts";
 import type { Verdict } from "../log/event.ts";
 import type { Kept } from "../log/keeper.ts";
@@ -34,7 +34,7 @@ export function replyTo(written: Written): Answer | undefined {
     ...missed.map((one) => same(nothingTo(one))),
     ...statements.flatMap((one) => (one.kind === "ask" ? [answer(one.what, asking)] : [])),
     ...statements.flatMap((one) =>
-      one.kind === "talkback" ? [same(`${sentence(say(one))}.`)] : [],
+      one.kind === "talkback" ? [same(`${sentence(sayRounded(one))}.`)] : [],
     ),
   ];
   const isStored = kept === undefined || kept.isStored;
@@ -68,7 +68,7 @@ function statedWords({ kept, verdict, doubts, before, asking }: Written) {
   const { session } = asking;
   const lines = (kept?.events ?? []).flatMap(({ body }) => {
     if (body.kind === "entry" && body.beside === undefined)
-      return [`${sentence(say(body.statement))}.`];
+      return [`${sentence(sayRounded(body.statement))}.`];
     if (body.kind === "amend" && body.at === undefined)
       return [words.now(nowSaid(session, body.target))];
     if (body.kind === "withdraw") return [takenBack(before, session, body.targets)];
@@ -95,12 +95,12 @@ function takenBack(before: Session, after: Session, targets: readonly string[]):
   if (corrected !== undefined) return words.backTo(nowSaid(after, corrected));
   const gone = after.withdrawn.filter(({ id }) => targets.includes(id));
   if (gone.length === 0) return words.takenBack;
-  return words.takenBackWhat(gone.map((one) => say(one.statement)).join(", "));
+  return words.takenBackWhat(gone.map((one) => sayRounded(one.statement)).join(", "));
 }
 
 const nowSaid = ({ entries }: Session, target: string): string => {
   const entry = entries.findLast(({ id }) => id === target);
-  return entry ? say(entry.statement) : words.nothing;
+  return entry ? sayRounded(entry.statement) : words.nothing;
 };
 
 function nothingTo({ kind, of }: Writing["missed"][number]): string {

@@ -1,6 +1,6 @@
 import { Language } from "../../grammar/language.ts";
 import { createReader, type Reader, type ReaderOptions } from "../../grammar/read.ts";
-import { say } from "../../grammar/say.ts";
+import { sayRounded } from "../../grammar/saying/rounded.ts";
 import type { PastSession } from "../analysis/seasons/past.ts";
 import type { Heard } from "../log/event.ts";
 import type { Answer } from "../speech/talkback.ts";
@@ -128,7 +128,7 @@ export class Scribe {
     const found = [text, ...alternatives].flatMap((line): PossibleReading[] => {
       const { heard, possible } = reader.read([line]);
       return possible.length > 0
-        ? [{ heard, said: possible.map(say).join(", "), statements: possible }]
+        ? [{ heard, said: possible.map(sayRounded).join(", "), statements: possible }]
         : [];
     });
     return found.filter(({ said }, i) => found.findIndex((one) => one.said === said) === i);
@@ -226,7 +226,7 @@ const isWorded = (reply: Answer | undefined): reply is Answer =>
 
 const understoodOf = ({ statements, settles }: Said): string[] =>
   settles === undefined
-    ? statements.filter((one) => !isForAnswerOnly(one)).map(say)
+    ? statements.filter((one) => !isForAnswerOnly(one)).map(sayRounded)
     : [reviewWords.rightAsItIs];
 
 function heardOf(

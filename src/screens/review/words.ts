@@ -1,11 +1,11 @@
 /** Entries in English, in the unit they were spoken in, else the one that is set. */
-import { say } from "../../../grammar/say.ts";
+import { sayRounded } from "../../../grammar/saying/rounded.ts";
 import type { Statement } from "../../../grammar/statement.ts";
 import type { WeightStyle } from "../../ui/format.ts";
 import type { Settings } from "../app.ts";
 
 export function sayShown(statement: Statement, settings: Settings): string {
-  const said = say(withUnit(statement, settings));
+  const said = sayRounded(withUnit(statement, settings));
   return said.charAt(0).toUpperCase() + said.slice(1);
 }
 

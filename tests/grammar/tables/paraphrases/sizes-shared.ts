@@ -57,6 +57,7 @@ export const sizesShared: Paraphrases = [
       "two roach for four ounces",
       "two roach, four ounces the pair",
       "two roach, four ounces the lot",
+      "two roach, four ounces all in",
       "two roach between them four ounces",
     ],
   },
