@@ -90,8 +90,11 @@ interface Best {
 const doubtsIn = ({ stated }: Piece): number =>
   (stated.doubts?.length ?? 0) + (stated.onlyCorrects ? 2 : 0);
 
-/** A word passed over is nearly as good as one that a phrase takes. */
-const ASIDE_WORTH = 0.9;
+/**
+ * A word passed over is nearly as good as one that a phrase takes. Whole numbers, since fractions
+ * add up to something else in another order, and a choice as good would be passed over.
+ */
+const [TAKEN_WORTH, ASIDE_WORTH] = [10, 9];
 
 /** Weighted interval scheduling: the best choice for every beginning of the row. */
 function choose(pieces: readonly Piece[], asides: readonly Aside[], length: number): Piece[] {
@@ -108,7 +111,7 @@ function choose(pieces: readonly Piece[], asides: readonly Aside[], length: numb
       if (piece.to !== end) continue;
       const before = best[piece.from] as Best;
       const candidate = {
-        covered: before.covered + piece.to - piece.from,
+        covered: before.covered + TAKEN_WORTH * (piece.to - piece.from),
         pieces: [...before.pieces, piece],
         rank: before.rank + piece.rank,
         doubts: before.doubts + doubtsIn(piece),

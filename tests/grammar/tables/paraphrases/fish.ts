@@ -13,6 +13,8 @@ export const fish: Paraphrases = [
       "got another",
       "got another one",
       "another fish",
+      "log another fish",
+      "add another fish",
       "landed one",
       "one in the net",
       "fish in the net",
