@@ -1,4 +1,5 @@
 import { useState } from "preact/hooks";
+import { isSameManner, USUAL_VOICE } from "../../speech/offline/suit.ts";
 import { drillWords as words } from "../../words/drill.ts";
 import type { Outcome as Found } from "../app/voice.ts";
 import type { App } from "../app.ts";
@@ -7,7 +8,7 @@ import type { App } from "../app.ts";
 export function Outcome({ app, outcome }: { app: App; outcome: Found }) {
   const { choice, phrases, right, talk, noise, lines } = outcome;
   const [isKept, setKept] = useState(false);
-  const isUsual = choice.accent === "dictionary" && choice.warp === 1 && choice.shift === 0;
+  const isUsual = isSameManner(choice, USUAL_VOICE) && choice.shift === 0;
   const keep = () => {
     app.setSettings({ voice: isUsual ? undefined : choice });
     setKept(true);

@@ -6,6 +6,7 @@ import { Decimator } from "./decimator.ts";
 import { DECODER_RATE_HZ } from "./decoder.ts";
 import { type Decoders, finishBoth } from "./fit.ts";
 import { SpeechDetector } from "./speech-detector.ts";
+import { isSteadyTone } from "./steady-tone.ts";
 import { FRAME_SAMPLES, SOUND_RATE_HZ, type Suppressor } from "./suppressor.ts";
 
 export type { Decoders } from "./fit.ts";
@@ -126,7 +127,7 @@ export class Ear {
     const { text, fit } = finishBoth(this.#decoders, this.#frames - this.#beganAt);
     const sound = joined(this.#said);
     this.#said = [];
-    this.#events.onHeard({ text, fit, fromMs, toMs, sound });
+    this.#events.onHeard({ text: isSteadyTone(sound) ? "" : text, fit, fromMs, toMs, sound });
   }
 
   #feed(sound: Float32Array): void {

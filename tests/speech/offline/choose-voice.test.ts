@@ -11,7 +11,7 @@ const { refuseBelow } = limitsOf(USUAL_VOICE);
 const takes = (count: number, isRight: boolean, fit: number) =>
   Array.from({ length: count }, () => ({ isRight, fit }));
 const hearing = (part: Partial<Hearing>): Hearing => ({
-  accent: "dictionary",
+  accent: USUAL_VOICE.accent,
   warp: 1,
   phrases: takes(20, true, refuseBelow + 8),
   talk: [],
@@ -21,7 +21,7 @@ const hearing = (part: Partial<Hearing>): Hearing => ({
 
 describe("what suits a voice", () => {
   it("is the usual where all is heard right and no talk is taken", () => {
-    expect(chooseVoice([hearing({}), hearing({ accent: "southern" })])).toEqual(USUAL_VOICE);
+    expect(chooseVoice([hearing({}), hearing({ accent: "northern" })])).toEqual(USUAL_VOICE);
   });
 
   it("is the usual where there is nothing to go by", () => {
