@@ -3,6 +3,7 @@ import { computed, effect, signal } from "@preact/signals";
 import { render } from "preact";
 import { SteadyClock } from "./log/clock.ts";
 import { IdbStore } from "./log/idb-store.ts";
+import { LaterCopy } from "./log/later-copy.ts";
 import { LOG_NAME } from "./log/log-name.ts";
 import type { Session } from "./log/session.ts";
 import type { App } from "./screens/app.ts";
@@ -28,7 +29,8 @@ const TICK_MS = 1000;
 /** @returns with it, what is to be called once it is rendered */
 function makeApp(): { app: App; goOn(): void } {
   const clock = new SteadyClock();
-  const desks = new Desks(new IdbStore(LOG_NAME, clock), clock, small);
+  const copy = new LaterCopy();
+  const desks = new Desks(new IdbStore(LOG_NAME, clock, copy), clock, small);
   const desk = desks.current;
   const session = computed(() => desk.value.session.value);
   const isRunning = computed(() => lasts(session.value));
@@ -95,6 +97,9 @@ function makeApp(): { app: App; goOn(): void } {
   const goOn = () => {
     afterPaint().then(() => desk.value.refresh());
     afterPaint().then(attend).then(watchVersion, hearingSaysWhy);
+    afterPaint()
+      .then(attend)
+      .then(() => copy.complete(desks.own.store), hearingSaysWhy);
     afterPaint()
       .then(board.goOn)
       .catch(() => {});

@@ -17,11 +17,14 @@ const LOST = ["InvalidStateError", "AbortError", "UnknownError"];
 /** A connection to the database that comes back after the browser has cut it. */
 export class Connection {
   readonly #name: string;
+  readonly #onOpen: (db: LogDatabase) => Promise<void>;
   #attempt: Attempt | undefined;
   #isClosed = false;
 
-  constructor(name: string) {
+  /** @param onOpen is waited for before anything is done on a connection; must not fail */
+  constructor(name: string, onOpen: (db: LogDatabase) => Promise<void> = async () => {}) {
     this.#name = name;
+    this.#onOpen = onOpen;
   }
 
   /**
@@ -71,14 +74,17 @@ export class Connection {
     });
     const attempt: Attempt = {
       blocked,
-      db: (async () =>
-        openDB<LogSchema>(this.#name, SCHEMA_VERSION, {
+      db: (async () => {
+        const db = await openDB<LogSchema>(this.#name, SCHEMA_VERSION, {
           upgrade: (db, from, _to, tx) => upgrade(db, from, tx),
           blocked: () => refuse(new StoreTrouble("blocked")),
           // Another tab wants a newer version: it must not wait for this one.
           blocking: () => this.#drop(attempt),
           terminated: () => this.#drop(attempt),
-        }))(),
+        });
+        await this.#onOpen(db);
+        return db;
+      })(),
     };
     attempt.blocked.catch(() => {});
     attempt.db.catch(() => this.#drop(attempt));

@@ -1,10 +1,12 @@
 import type { SteadyClock } from "./clock.ts";
+import type { LogCopy } from "./copy.ts";
 import { newDevice, stampNext, tookOver, type Written } from "./device.ts";
 import type { EventDraft, LogEvent } from "./event.ts";
 import { Connection } from "./idb-connection.ts";
 import { sound } from "./idb-damage.ts";
 import { keepDigest, markStale } from "./idb-digests.ts";
 import { putOut } from "./idb-outbox.ts";
+import { refill } from "./idb-refill.ts";
 import { bringBack, readmit, remove } from "./idb-removals.ts";
 import { THIS_DEVICE } from "./idb-schema.ts";
 import { spans } from "./idb-spans.ts";
@@ -23,15 +25,20 @@ import { TabChannel } from "./tab-channel.ts";
 /** The log in IndexedDB. Any number of tabs may write: the browser lets one transaction in at a time. */
 export class IdbStore implements LogStore {
   readonly #clock: SteadyClock;
+  readonly #copy: LogCopy | undefined;
   readonly #connection: Connection;
   readonly #tabs: TabChannel;
   readonly #listeners = new Set<EventListener>();
   readonly #removalListeners = new Set<RemovalListener>();
 
-  /** @param name the database's name, the same in all tabs */
-  constructor(name: string, clock: SteadyClock) {
+  /**
+   * @param name the database's name, the same in all tabs
+   * @param copy takes what is stored here; an empty log is filled from it
+   */
+  constructor(name: string, clock: SteadyClock, copy?: LogCopy) {
     this.#clock = clock;
-    this.#connection = new Connection(name);
+    this.#copy = copy;
+    this.#connection = new Connection(name, async (db) => copy && refill(db, copy));
     this.#tabs = new TabChannel(
       name,
       (events) => this.#tell(events),
@@ -69,7 +76,7 @@ export class IdbStore implements LogStore {
         signal,
       ),
     );
-    this.#announce(fresh);
+    this.#announce(fresh, fresh[0]?.device);
     return events;
   }
 
@@ -138,6 +145,7 @@ export class IdbStore implements LogStore {
 
   async remove(session: string): Promise<RemovedSession> {
     const removed = await this.#connection.run((db) => remove(db, session));
+    this.#copy?.remove(session);
     this.#tabs.sendRemoved(session);
     this.#tellRemoved(session);
     return removed;
@@ -181,8 +189,9 @@ export class IdbStore implements LogStore {
     this.#removalListeners.clear();
   }
 
-  #announce(fresh: readonly LogEvent[]): void {
+  #announce(fresh: readonly LogEvent[], device?: string): void {
     if (fresh.length === 0) return;
+    this.#copy?.add(fresh, device);
     this.#tabs.send(fresh);
     this.#tell(fresh);
   }

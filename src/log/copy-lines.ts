@@ -1,0 +1,35 @@
+/** How the copy lies in its files: a line for each event, and for the device that wrote what follows. */
+import * as v from "valibot";
+import type { Copied } from "./copy.ts";
+import { eventSchema, type LogEvent } from "./event.ts";
+
+const lineSchema = v.union([
+  eventSchema,
+  v.object({ device: v.string(), v: v.optional(v.never()) }),
+]);
+
+/** An empty line goes first: what a kill has cut off must not spoil the line after it. */
+export const copyLines = (events: readonly LogEvent[], device?: string): string =>
+  ["", ...(device === undefined ? [] : [{ device }]), ...events]
+    .map((line) => (line === "" ? "\n" : `${JSON.stringify(line)}\n`))
+    .join("");
+
+/** Lines that are cut off or damaged are passed over. */
+export function readCopy(texts: readonly string[]): Copied {
+  const copied: Copied = { events: [] };
+  for (const line of texts.flatMap((text) => text.split("\n"))) {
+    const read = v.safeParse(lineSchema, parsed(line), { abortEarly: true });
+    if (!read.success) continue;
+    if ("id" in read.output) copied.events.push(read.output);
+    else copied.device = read.output.device;
+  }
+  return copied;
+}
+
+function parsed(line: string): unknown {
+  try {
+    return JSON.parse(line);
+  } catch {
+    return undefined;
+  }
+}

@@ -1,0 +1,65 @@
+import type { Copied, LogCopy } from "./copy.ts";
+import { copyFolder, fileOf } from "./copy-folder.ts";
+import { copyLines, readCopy } from "./copy-lines.ts";
+import type { ToCopier } from "./copy-worker.ts";
+import type { LogEvent } from "./event.ts";
+import type { LogStore } from "./store.ts";
+
+/** The copy in files, which a worker writes. */
+export class FileCopy implements LogCopy {
+  readonly #worker: Pick<Worker, "postMessage">;
+
+  /** @param worker runs `copy-worker.ts` */
+  constructor(worker: Pick<Worker, "postMessage">) {
+    this.#worker = worker;
+  }
+
+  add(events: readonly LogEvent[], device?: string): void {
+    const bySession = new Map<string, LogEvent[]>();
+    for (const event of events)
+      bySession.set(event.session, [...(bySession.get(event.session) ?? []), event]);
+    for (const [session, its] of bySession) this.#ask({ session, lines: copyLines(its, device) });
+  }
+
+  remove(session: string): void {
+    this.#ask({ session, remove: true });
+  }
+
+  async read(): Promise<Copied> {
+    const files = await filesOf();
+    return readCopy(await Promise.all(files.map((file) => textOf(file))));
+  }
+
+  /**
+   * Adds what the copy lacks: whole sessions, and of the one that was written to last what a kill
+   * kept from being copied.
+   */
+  async complete(store: Pick<LogStore, "sessions" | "session" | "lastWritten">): Promise<void> {
+    const files = new Map((await filesOf()).map((file) => [file.name, file]));
+    const last = (await store.lastWritten())?.session;
+    for (const { id } of await store.sessions()) {
+      const file = files.get(fileOf(id));
+      if (file && id !== last) continue;
+      const known = new Set(file ? readCopy([await textOf(file)]).events.map(({ id }) => id) : []);
+      this.add((await store.session(id)).filter((event) => !known.has(event.id)));
+    }
+  }
+
+  #ask(message: ToCopier): void {
+    this.#worker.postMessage(message);
+  }
+}
+
+const textOf = async (file: FileSystemFileHandle): Promise<string> => (await file.getFile()).text();
+
+/** None where the browser has no such files, or there is no copy yet. */
+async function filesOf(): Promise<FileSystemFileHandle[]> {
+  const files: FileSystemFileHandle[] = [];
+  try {
+    for await (const entry of (await copyFolder(false)).values())
+      if (entry.kind === "file") files.push(entry as FileSystemFileHandle);
+  } catch {
+    return files;
+  }
+  return files;
+}
