@@ -104,7 +104,10 @@ test("a session that was deleted does not come back with it", LIMIT, async () =>
     await page.evaluate(() => {
       location.hash = "sessions";
     });
-    await page.getByRole("button", { name: /^Delete/ }).first().click();
+    await page
+      .getByRole("button", { name: /^Delete/ })
+      .first()
+      .click();
     await page.waitForTimeout(COPIED_MS);
   });
   expect(await live(storedEvents)).toEqual([]);
