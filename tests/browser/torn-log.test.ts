@@ -1,9 +1,10 @@
-import { appendFileSync, mkdtempSync, readdirSync, rmSync } from "node:fs";
+import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
 import { DoomedBrowser } from "../trials/kill/doomed-browser.ts";
+import { tearJournal } from "../trials/kill/torn-journal.ts";
 import { storedEvents } from "../trials/stored.ts";
 import { type AppServer, startAppServer } from "./app-server.ts";
 
@@ -45,22 +46,6 @@ const say = (phrase: string) => async (page: Page) => {
   await page.waitForTimeout(COPIED_MS);
 };
 
-/**
- * What a kill in the middle of a write leaves at the end of the database's journal (LevelDB's log
- * format, https://github.com/google/leveldb/blob/main/doc/log_format.md): a record that says it is
- * longer than it is. The browser goes on behind it, and cannot read that the time after.
- */
-function tearJournal(): void {
-  const databases = join(profile, "Default", "IndexedDB");
-  const folder = join(databases, readdirSync(databases)[0] as string);
-  const journal = readdirSync(folder).find((name) => name.endsWith(".log")) as string;
-  const [checksum, length, whole] = [4, 2, 1];
-  const torn = Buffer.alloc(checksum + length + 1 + 100, 7);
-  torn.writeUInt16LE(2000, checksum);
-  torn[checksum + length] = whole;
-  appendFileSync(join(folder, journal), torn);
-}
-
 const forgetCopy = (page: Page) =>
   page.evaluate(async () => {
     const root = await navigator.storage.getDirectory();
@@ -80,7 +65,7 @@ const weights = async (page: Page): Promise<string[]> => {
 test("a log that the browser threw away as damaged is there again", LIMIT, async () => {
   await live(say("carp two pounds"));
   await live(say("carp three pounds"));
-  tearJournal();
+  tearJournal(profile);
   await live(say("carp four pounds"));
   const said = ["carp two pounds", "carp three pounds", "carp four pounds"];
   expect(await live(weights)).toEqual(said);
@@ -92,7 +77,7 @@ test("also one of which there was no copy at first", LIMIT, async () => {
   await live(say("carp two pounds"));
   await live(forgetCopy);
   await live((page) => page.waitForTimeout(2 * COPIED_MS));
-  tearJournal();
+  tearJournal(profile);
   await live(say("carp four pounds"));
   expect(await live(weights)).toEqual(["carp two pounds", "carp four pounds"]);
 });

@@ -16,6 +16,8 @@ export class Account {
   unconfirmedFound = 0;
   /** How often another session was begun. */
   begun = 0;
+  /** How often the browser found the log damaged and threw it away. */
+  thrownAway = 0;
   /** How many restarts were looked at for the session that is open. */
   restarts = 0;
   /** How many sessions had been begun when each was said, by its text. */

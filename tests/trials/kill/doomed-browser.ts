@@ -12,11 +12,13 @@ export class DoomedBrowser {
   readonly page: Page;
   /** Of all its processes, led by the one that started the others. */
   readonly #group: number;
+  readonly #printed: () => string;
 
-  private constructor(browser: Browser, page: Page, group: number) {
+  private constructor(browser: Browser, page: Page, group: number, printed: () => string) {
     this.browser = browser;
     this.page = page;
     this.#group = group;
+    this.#printed = printed;
     process.once("exit", this.kill);
   }
 
@@ -30,11 +32,20 @@ export class DoomedBrowser {
     });
     const { pid } = started;
     if (pid === undefined) throw new Error("Chromium cannot be started.");
+    let printed = "";
+    started.stderr?.setEncoding("utf8").on("data", (text: string) => {
+      printed += text;
+    });
     const browser = await chromium.connectOverCDP(await addressOf(started));
     const [context] = browser.contexts();
     if (!context) throw new Error("The browser has no window.");
     const page = context.pages()[0] ?? (await context.newPage());
-    return new DoomedBrowser(browser, page, pid);
+    return new DoomedBrowser(browser, page, pid, () => printed);
+  }
+
+  /** Whether it found a database damaged and threw it away. */
+  get hasThrownAway(): boolean {
+    return this.#printed().includes("corrupted (and deleted) database");
   }
 
   /** SIGKILL to every process of the browser; nothing gets a moment to tidy up. */

@@ -31,6 +31,8 @@ export interface KillReport {
   /** How often another session was begun, and how many restarts were looked at for the open one. */
   begun: number;
   restarts: number;
+  /** How often the browser threw a damaged log away. */
+  thrownAway: number;
   faults: readonly string[];
 }
 
@@ -53,9 +55,9 @@ export async function killAtRandom(options: KillOptions): Promise<KillReport> {
     await reports.close();
     rmSync(profile, { recursive: true, force: true });
   }
-  const { said, confirmed, unconfirmedFound, begun, restarts, faults } = account;
+  const { said, confirmed, unconfirmedFound, begun, restarts, thrownAway, faults } = account;
   return {
-    ...{ kills, unconfirmedFound, begun, restarts },
+    ...{ kills, unconfirmedFound, begun, restarts, thrownAway },
     said: said.length,
     confirmed: confirmed.length,
     faults: [...faults],

@@ -1,5 +1,6 @@
 /** One life of the browser: it starts, what is stored is looked at, phrases are said, it is killed. */
 import type { Page } from "playwright-core";
+import type { LogEvent } from "../../../src/log/event.ts";
 import { DEFAULT_SETTINGS } from "../../../src/scribe/settings.ts";
 import { MOTIFS } from "../../../src/speech/tones.ts";
 import { installSpeech } from "../../browser/scripted-speech.ts";
@@ -12,9 +13,13 @@ import { CONFIDENCE, type Phrase } from "./phrases.ts";
 import type { Life } from "./plan.ts";
 import type { Reports } from "./reports.ts";
 import { installStream, type Report } from "./stream-page.ts";
+import { tearJournal } from "./torn-journal.ts";
 
 /** Longer than the app may take to confirm a phrase on a machine that is busy. */
 const CONFIRM_LIMIT_MS = 20_000;
+
+/** Longer than an empty log takes to be filled from its copy. */
+const FILLED_LIMIT_MS = 5000;
 
 /** Longer than it takes from an answer of the disk to the tone, and that to be told of. */
 const FROZEN_MS = 300;
@@ -33,7 +38,7 @@ export interface Setting {
 export async function live(
   setting: Setting,
   phrases: readonly Phrase[],
-  { moment, gapsMs, isAnother }: Life,
+  { moment, gapsMs, isAnother, isTorn }: Life,
 ): Promise<number> {
   const { account, reports } = setting;
   const browser = await DoomedBrowser.start(setting.profile);
@@ -80,6 +85,8 @@ export async function live(
   } finally {
     kill();
     await Promise.all([browser.gone(), reports.silence()]);
+    if (browser.hasThrownAway) account.thrownAway += 1;
+    if (isTorn) tearJournal(setting.profile);
   }
   return counted.said;
 }
@@ -114,10 +121,20 @@ async function open(page: Page, { url, account, reports }: Setting): Promise<voi
   );
   await page.goto(url, { waitUntil: "commit" });
   await page.getByRole("button", { name: "Start listening" }).waitFor();
-  const events = await storedEvents(page);
+  const events = await filledEvents(page, account);
   account.check(events);
   const last = account.lastEntry(events);
   if (last) await checkOpen(page, account, last);
+}
+
+/** What is stored, once it is there again where the browser threw it away. */
+async function filledEvents(page: Page, { confirmed }: Account): Promise<LogEvent[]> {
+  const until = Date.now() + FILLED_LIMIT_MS;
+  for (;;) {
+    const events = await storedEvents(page);
+    if (events.length > 0 || confirmed.length === 0 || Date.now() > until) return events;
+    await pause(20);
+  }
 }
 
 async function listen(page: Page): Promise<void> {

@@ -15,6 +15,8 @@ export type Moment =
 
 export interface Life {
   moment: Moment;
+  /** Whether the kill also leaves a write cut off, which by itself it seldom does. */
+  isTorn: boolean;
   /** Whether another session is begun first. */
   isAnother: boolean;
   /** Milliseconds before each phrase. */
@@ -23,6 +25,8 @@ export interface Life {
 
 const MOMENTS = ["loading", "time", "said", "frozen", "frozen", "told", "told"] as const;
 
+/** In how many lives a write is left cut off. */
+const TORN = 0.05;
 /** In how many lives another session is begun. */
 const ANOTHER = 0.25;
 /** As long as loading the app takes, about. */
@@ -38,7 +42,8 @@ export function drawLife(phrases: number, random: Random): Life {
   const gapsMs = Array.from({ length: phrases }, () =>
     isBurst ? 0 : Math.floor(random.between(0, LONGEST_GAP_MS)),
   );
-  return { gapsMs, moment: drawMoment(phrases, random), isAnother: random.happens(ANOTHER) };
+  const moment = drawMoment(phrases, random);
+  return { gapsMs, moment, isAnother: random.happens(ANOTHER), isTorn: random.happens(TORN) };
 }
 
 function drawMoment(phrases: number, random: Random): Moment {
