@@ -38,7 +38,7 @@ export const homophone = (word: string | undefined): number | undefined =>
   word === undefined ? undefined : HOMOPHONES.get(word);
 
 /** Abbreviations that are words or letters of their own; units only straight after a numeral. */
-const NEEDS_NUMERAL = new Set(["in", "m", "g", "st", "cent"]);
+const NEEDS_NUMERAL = new Set(["in", "g", "st", "cent"]);
 const NOT_AFTER_INCHES = new Set(["the", "my", "a", "this", "net", "there", "it"]);
 
 const isNumeral = (word: string | undefined): boolean => /^[\d./]+$/.test(word ?? "");
