@@ -4,7 +4,10 @@
  */
 import { copyFolder, fileOf } from "./copy-folder.ts";
 
-export type ToCopier = { session: string; lines: string } | { session: string; remove: true };
+export type ToCopier = { number: number; session: string } & ({ lines: string } | { remove: true });
+
+/** The number of what is done, well or not. */
+export type FromCopier = number;
 
 /** Of a file that one worker alone has, as much as is needed here: the page's types know none. */
 interface OwnedFile {
@@ -29,6 +32,7 @@ function serve(): void {
     const work = () => ("remove" in data ? remove(data.session) : add(data.session, data.lines));
     // What cannot be written is not; the log itself is stored.
     queue = queue.then(work).catch(() => {});
+    void queue.then(() => self.postMessage(data.number satisfies FromCopier));
   };
 }
 

@@ -6,8 +6,11 @@ import type { LogEvent } from "./event.ts";
  * Nothing here fails; what cannot be copied is not.
  */
 export interface LogCopy {
-  /** @param device the id of the device that wrote them; absent for those that came from elsewhere */
-  add(events: readonly LogEvent[], device?: string): void;
+  /**
+   * Resolves once they are in it, or cannot be.
+   * @param device the id of the device that wrote them; absent for those that came from elsewhere
+   */
+  add(events: readonly LogEvent[], device?: string): Promise<void>;
   remove(session: string): void;
   /** All of it that can be read. */
   read(): Promise<Copied>;

@@ -1,28 +1,37 @@
 import type { Copied, LogCopy } from "./copy.ts";
 import { copyFolder, fileOf } from "./copy-folder.ts";
 import { copyLines, readCopy } from "./copy-lines.ts";
-import type { ToCopier } from "./copy-worker.ts";
+import type { FromCopier, ToCopier } from "./copy-worker.ts";
 import type { LogEvent } from "./event.ts";
 import type { LogStore } from "./store.ts";
 
 /** The copy in files, which a worker writes. */
 export class FileCopy implements LogCopy {
   readonly #worker: Pick<Worker, "postMessage">;
+  readonly #waiting = new Map<number, () => void>();
+  #last = 0;
 
   /** @param worker runs `copy-worker.ts` */
-  constructor(worker: Pick<Worker, "postMessage">) {
+  constructor(worker: Pick<Worker, "postMessage" | "onmessage">) {
     this.#worker = worker;
+    worker.onmessage = ({ data }: MessageEvent<FromCopier>) => {
+      this.#waiting.get(data)?.();
+      this.#waiting.delete(data);
+    };
   }
 
-  add(events: readonly LogEvent[], device?: string): void {
+  async add(events: readonly LogEvent[], device?: string): Promise<void> {
     const bySession = new Map<string, LogEvent[]>();
     for (const event of events)
       bySession.set(event.session, [...(bySession.get(event.session) ?? []), event]);
-    for (const [session, its] of bySession) this.#ask({ session, lines: copyLines(its, device) });
+    const asked = Array.from(bySession, ([session, its]) =>
+      this.#ask((number) => ({ number, session, lines: copyLines(its, device) })),
+    );
+    await Promise.all(asked);
   }
 
   remove(session: string): void {
-    this.#ask({ session, remove: true });
+    void this.#ask((number) => ({ number, session, remove: true }));
   }
 
   async read(): Promise<Copied> {
@@ -41,12 +50,18 @@ export class FileCopy implements LogCopy {
       const file = files.get(fileOf(id));
       if (file && id !== last) continue;
       const known = new Set(file ? readCopy([await textOf(file)]).events.map(({ id }) => id) : []);
-      this.add((await store.session(id)).filter((event) => !known.has(event.id)));
+      await this.add((await store.session(id)).filter((event) => !known.has(event.id)));
     }
   }
 
-  #ask(message: ToCopier): void {
-    this.#worker.postMessage(message);
+  /** Resolves once the worker is done with it, well or not. */
+  #ask(message: (number: number) => ToCopier): Promise<void> {
+    this.#last += 1;
+    const number = this.#last;
+    this.#worker.postMessage(message(number));
+    return new Promise((resolve) => {
+      this.#waiting.set(number, resolve);
+    });
   }
 }
 

@@ -22,6 +22,9 @@ import type {
 } from "./store.ts";
 import { TabChannel } from "./tab-channel.ts";
 
+/** A tone that comes later feels late. */
+const COPY_PATIENCE_MS = 250;
+
 /** The log in IndexedDB. Any number of tabs may write: the browser lets one transaction in at a time. */
 export class IdbStore implements LogStore {
   readonly #clock: SteadyClock;
@@ -76,7 +79,8 @@ export class IdbStore implements LogStore {
         signal,
       ),
     );
-    this.#announce(fresh, fresh[0]?.device);
+    this.#announce(fresh);
+    await this.#copyOf(fresh, fresh[0]?.device);
     return events;
   }
 
@@ -110,6 +114,7 @@ export class IdbStore implements LogStore {
       }),
     );
     this.#announce(fresh);
+    await this.#copyOf(fresh);
     return fresh;
   }
 
@@ -153,7 +158,9 @@ export class IdbStore implements LogStore {
 
   async bringBack(removed: RemovedSession): Promise<void> {
     await this.#connection.run((db) => bringBack(db, removed));
-    this.#announce(await this.session(removed.session));
+    const events = await this.session(removed.session);
+    this.#announce(events);
+    await this.#copyOf(events);
   }
 
   removals(): Promise<string[]> {
@@ -189,9 +196,15 @@ export class IdbStore implements LogStore {
     this.#removalListeners.clear();
   }
 
-  #announce(fresh: readonly LogEvent[], device?: string): void {
+  /** Waits for the copy, but not for long: the log itself is stored. */
+  async #copyOf(fresh: readonly LogEvent[], device?: string): Promise<void> {
+    if (!this.#copy || fresh.length === 0) return;
+    const enough = new Promise((done) => setTimeout(done, COPY_PATIENCE_MS));
+    await Promise.race([this.#copy.add(fresh, device), enough]);
+  }
+
+  #announce(fresh: readonly LogEvent[]): void {
     if (fresh.length === 0) return;
-    this.#copy?.add(fresh, device);
     this.#tabs.send(fresh);
     this.#tell(fresh);
   }

@@ -7,12 +7,12 @@ import type { LogStore } from "./store.ts";
 export class LaterCopy implements LogCopy {
   #made: Promise<FileCopy> | undefined;
 
-  add(events: readonly LogEvent[], device?: string): void {
-    this.#then((copy) => copy.add(events, device));
+  async add(events: readonly LogEvent[], device?: string): Promise<void> {
+    await this.#then((copy) => copy.add(events, device));
   }
 
   remove(session: string): void {
-    this.#then((copy) => copy.remove(session));
+    void this.#then((copy) => copy.remove(session));
   }
 
   async read(): Promise<Copied> {
@@ -20,11 +20,11 @@ export class LaterCopy implements LogCopy {
   }
 
   complete(store: LogStore): void {
-    this.#then((copy) => copy.complete(store));
+    void this.#then((copy) => copy.complete(store));
   }
 
-  #then(work: (copy: FileCopy) => unknown): void {
-    this.#make()
+  #then(work: (copy: FileCopy) => unknown): Promise<unknown> {
+    return this.#make()
       .then(work)
       .catch(() => {});
   }
