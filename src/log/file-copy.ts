@@ -10,13 +10,19 @@ export class FileCopy implements LogCopy {
   readonly #worker: Pick<Worker, "postMessage">;
   readonly #waiting = new Map<number, () => void>();
   #last = 0;
+  #hasFailed = false;
 
-  /** @param worker runs `copy-worker.ts` */
-  constructor(worker: Pick<Worker, "postMessage" | "onmessage">) {
+  /** @param worker runs `copy-worker.ts`; where it does not arrive, nothing is copied or waited for */
+  constructor(worker: Pick<Worker, "postMessage" | "onmessage" | "onerror">) {
     this.#worker = worker;
     worker.onmessage = ({ data }: MessageEvent<FromCopier>) => {
       this.#waiting.get(data)?.();
       this.#waiting.delete(data);
+    };
+    worker.onerror = () => {
+      this.#hasFailed = true;
+      for (const done of this.#waiting.values()) done();
+      this.#waiting.clear();
     };
   }
 
@@ -55,13 +61,12 @@ export class FileCopy implements LogCopy {
   }
 
   /** Resolves once the worker is done with it, well or not. */
-  #ask(message: (number: number) => ToCopier): Promise<void> {
+  async #ask(message: (number: number) => ToCopier): Promise<void> {
+    if (this.#hasFailed) return;
     this.#last += 1;
     const number = this.#last;
     this.#worker.postMessage(message(number));
-    return new Promise((resolve) => {
-      this.#waiting.set(number, resolve);
-    });
+    await new Promise<void>((resolve) => this.#waiting.set(number, resolve));
   }
 }
 
