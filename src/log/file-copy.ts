@@ -5,6 +5,9 @@ import type { FromCopier, ToCopier } from "./copy-worker.ts";
 import type { LogEvent } from "./event.ts";
 import type { LogStore } from "./store.ts";
 
+/** Between a session that a kill left half copied and the next start there is seldom more than a day. */
+const LATELY_MS = 24 * 60 * 60 * 1000;
+
 /** The copy in files, which a worker writes. */
 export class FileCopy implements LogCopy {
   readonly #worker: Pick<Worker, "postMessage">;
@@ -46,17 +49,22 @@ export class FileCopy implements LogCopy {
   }
 
   /**
-   * Adds what the copy lacks: whole sessions, and of the one that was written to last what a kill
-   * kept from being copied.
+   * Puts right what kills and a late disk left undone: adds whole sessions that the copy lacks, and
+   * what lacks of those written to lately; removes those that were deleted.
    */
-  async complete(store: Pick<LogStore, "sessions" | "session" | "lastWritten">): Promise<void> {
+  async complete(
+    store: Pick<LogStore, "sessions" | "session" | "lastWritten" | "removals">,
+  ): Promise<void> {
     const files = new Map((await filesOf()).map((file) => [file.name, file]));
+    for (const id of await store.removals()) if (files.has(fileOf(id))) this.remove(id);
+    const spans = await store.sessions();
     const last = (await store.lastWritten())?.session;
-    for (const { id } of await store.sessions()) {
-      const file = files.get(fileOf(id));
-      if (file && id !== last) continue;
+    const { lastAt = 0 } = spans.find(({ id }) => id === last) ?? {};
+    for (const span of spans) {
+      const file = files.get(fileOf(span.id));
+      if (file && span.lastAt < lastAt - LATELY_MS) continue;
       const known = new Set(file ? readCopy([await textOf(file)]).events.map(({ id }) => id) : []);
-      await this.add((await store.session(id)).filter((event) => !known.has(event.id)));
+      await this.add((await store.session(span.id)).filter((event) => !known.has(event.id)));
     }
   }
 

@@ -11,6 +11,7 @@ import { bringBack, readmit, remove } from "./idb-removals.ts";
 import { THIS_DEVICE } from "./idb-schema.ts";
 import { spans } from "./idb-spans.ts";
 import { write } from "./idb-write.ts";
+import { inTime } from "./patience.ts";
 import type {
   DamagedRecord,
   DigestRecord,
@@ -22,13 +23,18 @@ import type {
 } from "./store.ts";
 import { TabChannel } from "./tab-channel.ts";
 
-/** A tone that comes later feels late. */
-const COPY_PATIENCE_MS = 250;
+/**
+ * A choice of our own: far longer than a copy takes, and short of the keeper's patience, since the log
+ * itself is stored.
+ */
+const COPY_PATIENCE_MS = 2000;
 
 /** The log in IndexedDB. Any number of tabs may write: the browser lets one transaction in at a time. */
 export class IdbStore implements LogStore {
   readonly #clock: SteadyClock;
   readonly #copy: LogCopy | undefined;
+  /** A copy that did not answer once is not waited for until it does. */
+  #isCopyLate = false;
   readonly #connection: Connection;
   readonly #tabs: TabChannel;
   readonly #listeners = new Set<EventListener>();
@@ -196,11 +202,16 @@ export class IdbStore implements LogStore {
     this.#removalListeners.clear();
   }
 
-  /** Waits for the copy, but not for long: the log itself is stored. */
+  /** What is in the copy too outlasts a log that the browser throws away. */
   async #copyOf(fresh: readonly LogEvent[], device?: string): Promise<void> {
     if (!this.#copy || fresh.length === 0) return;
-    const enough = new Promise((done) => setTimeout(done, COPY_PATIENCE_MS));
-    await Promise.race([this.#copy.add(fresh, device), enough]);
+    const copied = this.#copy.add(fresh, device).then(() => {
+      this.#isCopyLate = false;
+    });
+    if (this.#isCopyLate) return;
+    await inTime(() => copied, COPY_PATIENCE_MS).catch(() => {
+      this.#isCopyLate = true;
+    });
   }
 
   #announce(fresh: readonly LogEvent[]): void {

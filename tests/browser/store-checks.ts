@@ -15,6 +15,13 @@ export interface IdbCheck {
 
 const open = (database: string) => new IdbStore(database, new SteadyClock());
 
+/** Sooner than the store gives the copy up. */
+const isDoneSoon = (work: Promise<unknown>) =>
+  Promise.race([
+    work.then(() => true),
+    new Promise<boolean>((done) => setTimeout(() => done(false), 1000)),
+  ]);
+
 /** Puts a record where events are, past the store. */
 async function plant(database: string, ...records: object[]): Promise<void> {
   const db = await openRaw(database);
@@ -344,6 +351,28 @@ export const IDB_CHECKS: readonly IdbCheck[] = [
         await new Promise((resolve) => setTimeout(resolve, 20));
       }
       throw new Error("it did not go on");
+    },
+  },
+  {
+    name: "waits for its copy, and no more for one that does not answer until it does",
+    async run(database) {
+      let answer = () => {};
+      const add = () =>
+        new Promise<void>((done) => {
+          answer = done;
+        });
+      const copy = { add, remove() {}, read: async () => ({ events: [] }) };
+      const store = new IdbStore(database, new SteadyClock(), copy);
+      const append = () => store.append([draft()]);
+      const first = append();
+      assertEqual(await isDoneSoon(first), false, "before the copy has it");
+      answer();
+      assertEqual(await isDoneSoon(first), true, "once the copy has it");
+      await append();
+      assertEqual(await isDoneSoon(append()), true, "after one that came to nothing");
+      answer();
+      await Promise.resolve();
+      assertEqual(await isDoneSoon(append()), false, "after it answered again");
     },
   },
 ];

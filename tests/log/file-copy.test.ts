@@ -1,10 +1,16 @@
-import { expect, test, vi } from "vitest";
+import { afterEach, expect, test, vi } from "vitest";
+import { fileOf } from "../../src/log/copy-folder.ts";
+import { copyLines } from "../../src/log/copy-lines.ts";
 import type { ToCopier } from "../../src/log/copy-worker.ts";
 import type { LogEvent } from "../../src/log/event.ts";
 import { FileCopy } from "../../src/log/file-copy.ts";
 
-const event = (session: string): LogEvent => ({
-  ...{ v: 1, id: `id of ${session}`, session, device: "d", seq: 1, at: 1, verdict: "log" },
+afterEach(() => vi.unstubAllGlobals());
+
+const HOUR_MS = 3_600_000;
+
+const event = (session: string, at = 1): LogEvent => ({
+  ...{ v: 1, id: `id of ${session}`, session, device: "d", seq: 1, at, verdict: "log" },
   body: { kind: "entry", statement: { kind: "drop" } },
 });
 
@@ -41,4 +47,68 @@ test("a worker that falls over, or never arrived, is not waited for", async () =
   await adding;
   await copy.add([event("two")]);
   expect(asked).toHaveLength(1);
+});
+
+/** Has these in the copy, and in the log; another of each of its sessions is not in the copy. */
+function scriptedFiles(copied: readonly LogEvent[]) {
+  const files = copied.map((event) => ({
+    ...{ kind: "file", name: fileOf(event.session) },
+    getFile: async () => ({ text: async () => copyLines([event]) }),
+  }));
+  const folder = {
+    async *values() {
+      yield* files;
+    },
+  };
+  const getDirectory = async () => ({ getDirectoryHandle: async () => folder });
+  vi.stubGlobal("navigator", { storage: { getDirectory } });
+}
+
+function storeOf(events: readonly LogEvent[], last: string, removed: readonly string[] = []) {
+  return {
+    sessions: async () =>
+      events.map(({ session, at }) => ({ id: session, firstAt: at, lastAt: at })),
+    session: async (id: string) =>
+      events
+        .filter(({ session }) => session === id)
+        .flatMap((event) => [event, { ...event, id: `${event.id}, 2` }]),
+    lastWritten: async () => ({ event: `id of ${last}`, session: last }),
+    removals: async () => [...removed],
+  };
+}
+
+async function askedOnCompleting(
+  copied: readonly LogEvent[],
+  store: ReturnType<typeof storeOf>,
+): Promise<ToCopier[]> {
+  const { worker, asked, done } = scriptedWorker();
+  scriptedFiles(copied);
+  let isDone = false;
+  const completing = new FileCopy(worker).complete(store).then(() => {
+    isDone = true;
+  });
+  for (let answered = 0; !isDone; await new Promise((next) => setTimeout(next)))
+    while (answered < asked.length) done(asked[answered++]?.number ?? 0);
+  await completing;
+  return asked;
+}
+
+test("at a start the copy gets whole sessions it lacks, and the end of those of the last day", async () => {
+  const long = event("long ago");
+  const early = event("in the morning", 100 * HOUR_MS);
+  const late = event("in the evening", 110 * HOUR_MS);
+  const taken = event("taken in", 2);
+  const store = storeOf([late, early, taken, long], late.session);
+  const asked = await askedOnCompleting([late, early, long], store);
+  expect(asked.map((one) => [one.session, "lines" in one && one.lines])).toEqual([
+    [late.session, copyLines([{ ...late, id: `${late.id}, 2` }])],
+    [early.session, copyLines([{ ...early, id: `${early.id}, 2` }])],
+    [taken.session, copyLines([taken, { ...taken, id: `${taken.id}, 2` }])],
+  ]);
+});
+
+test("at a start the copy loses sessions that were deleted, whatever kept it from that", async () => {
+  const [here, gone] = [event("here"), event("gone")];
+  const asked = await askedOnCompleting([here, gone], storeOf([], here.session, [gone.session]));
+  expect(asked).toEqual([{ number: 1, session: gone.session, remove: true }]);
 });
