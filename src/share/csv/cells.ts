@@ -2,21 +2,30 @@
 
 export type Cell = string | number | undefined;
 
-/** Spreadsheets take what starts like this for a formula (the same when apostrophes stand before). */
-const LIKE_A_FORMULA = /^'*[=+\-@\t\r]/;
+/**
+ * What spreadsheets take for a formula's start: a sign, also in its wide form (OWASP, "CSV
+ * Injection") or its small one, behind any blanks and letters that don't show (our own caution);
+ * the same when apostrophes stand before.
+ */
+const FORMULA = "'*(?:(?![\\t\\r\\n])[\\p{Z}\\p{C}])*[=+\\-@＝＋－＠﹦﹢﹣﹫]";
+/** A cell that starts like this is not trusted whatever follows. */
+const BLANK = "'*[\\t\\r\\n]";
+/**
+ * Where a cell may start. A spreadsheet that parts cells by semicolons or tabs, as in countries with
+ * a decimal comma, knows no quotes in the middle of a line, and a line's end for a row's.
+ */
+const START = "(?<=^|[;\\t\\r\\n])";
+const BEFORE_FORMULA = new RegExp(`${START}(?=${FORMULA})|^(?=${BLANK})`, "gu");
+const APOSTROPHE = new RegExp(`${START}'(?=${FORMULA})|^'(?=${BLANK})`, "gu");
 
 /** A cell that no spreadsheet works out: an apostrophe stands before what looks like a formula. */
-export function safeCell(cell: Cell): string {
-  const text = String(cell ?? "");
-  return LIKE_A_FORMULA.test(text) ? `'${text}` : text;
-}
+export const safeCell = (cell: Cell): string => String(cell ?? "").replace(BEFORE_FORMULA, "'");
 
 /** The text again that `safeCell` was given. */
-export const plainCell = (cell: string): string =>
-  cell.startsWith("'") && LIKE_A_FORMULA.test(cell) ? cell.slice(1) : cell;
+export const plainCell = (cell: string): string => cell.replace(APOSTROPHE, "");
 
 const quoted = (text: string): string =>
-  /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
+  /[",;\t\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
 
 /** So that spreadsheets take the text for what it is, UTF-8. */
 export const BYTE_ORDER_MARK = "\uFEFF";
