@@ -102,6 +102,10 @@ export interface Merged {
  */
 const LARGEST = 4_102_444_800_000;
 
+/** A plan with hundreds of words of the angler's own has fewer parts; many more stop a phone. */
+const MOST_PARTS = 3000;
+const LETTERS_PER_PART = 1000;
+
 /**
  * Adds the events that the store does not hold, all or nothing; doing it again adds nothing.
  * @throws Refusal, or StoreTrouble if storing fails
@@ -109,6 +113,8 @@ const LARGEST = 4_102_444_800_000;
 export async function mergeEvents(store: LogStore, events: readonly LogEvent[]): Promise<Merged> {
   const odd = events.findIndex((event) => event.at < 0 || !isWithin(LARGEST, event));
   if (odd >= 0) throw new Refusal(transferWords.impossible(odd + 1));
+  const overfull = events.findIndex((event) => partsIn(event) > MOST_PARTS);
+  if (overfull >= 0) throw new Refusal(transferWords.overfull(overfull + 1));
   const removals = new Set(await store.removals());
   const left = events.filter(({ session }) => removals.has(session));
   const added = await store.put(events);
@@ -124,6 +130,17 @@ function isWithin(most: number, value: unknown): boolean {
   if (typeof value === "number") return Math.abs(value) <= most;
   if (typeof value !== "object" || value === null) return true;
   return Object.values(value).every((part) => isWithin(most, part));
+}
+
+/** How many values, names of fields and thousands of letters are in it, however deep. */
+function partsIn(value: unknown): number {
+  if (typeof value === "string") return 1 + value.length / LETTERS_PER_PART;
+  if (typeof value !== "object" || value === null) return 1;
+  let parts = 1;
+  for (const [name, part] of Object.entries(value)) {
+    parts += name.length / LETTERS_PER_PART + partsIn(part);
+  }
+  return parts;
 }
 
 function parse(text: string): unknown {

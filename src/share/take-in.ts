@@ -30,9 +30,10 @@ export async function takeIn(store: LogStore, file: Blob): Promise<TakenIn> {
     throw new Refusal(transferWords.tooBig(Math.round(file.size / BYTES_PER_MB), MOST_MB));
   }
   const text = await textOf(file);
-  const code = codeIn(text);
+  const form = formOf(text);
+  const code = form === "other" ? codeIn(text) : undefined;
   if (code !== undefined) return { shared: code };
-  const { events, ...beside } = read(text);
+  const { events, ...beside } = read(text, form);
   const sessions = new Set(events.map(({ session }) => session)).size;
   return { log: { ...beside, sessions, ...(await mergeEvents(store, events)) } };
 }
@@ -41,9 +42,16 @@ interface Read extends Pick<TakenLog, "damaged" | "settings"> {
   events: readonly LogEvent[];
 }
 
-function read(text: string): Read {
-  const [firstLine = ""] = text.split(/\r?\n/, 1);
-  if (/^\s*[{[]/.test(text) || !/[,;\t]/.test(firstLine)) {
+type Form = "json" | "table" | "other";
+
+/** A log with a link in one of its notes is still a log. */
+function formOf(text: string): Form {
+  if (/^\s*[{[]/.test(text)) return "json";
+  return /^.*pegscribe_(events|fish)/.test(text) ? "table" : "other";
+}
+
+function read(text: string, form: Form): Read {
+  if (form === "json" || (form === "other" && !/^.*[,;\t]/.test(text))) {
     const { events, damaged, settings } = readDocument(text);
     return { events, damaged: damaged.length, ...(settings !== undefined && { settings }) };
   }

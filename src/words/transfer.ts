@@ -21,6 +21,8 @@ export const transferWords = {
     `Row ${line} of this table is cut off or has too many cells, so nothing was taken from it. Get the file again from where it came.`,
   badRow: (line: number, where: string) =>
     `Row ${line} of this table makes no sense at ${where || "its start"}, so nothing was taken from it. Put that cell right, or get the file again.`,
+  overfull: (record: number) =>
+    `Record ${record} of this file holds more than Pegscribe ever writes in one, so nothing was taken from it. Get the file again from where it came.`,
   impossible: (record: number) =>
     `Record ${record} of this file holds a time, weight or length that can’t be, so nothing was taken from it. Get the file again from where it came.`,
 };

@@ -47,12 +47,22 @@ describe("what was saved", () => {
     expect(await takeIn(store, file)).toEqual({ shared: code });
   });
 
+  test.each(["json", "events"] as const)(
+    "as %s with a link in a note is a log, no link",
+    async (form) => {
+      await store.put([entry(4, { kind: "note", text: "his: https://bank.example/#v1.abc" })]);
+      expect(await takeIn(newStore(), await written(form))).toMatchObject({ log: { added: 4 } });
+    },
+  );
+
   test("is taken in from UTF-16 too, as some spreadsheets write it", async () => {
     const csv = (await (await written("events")).text()).replace("\uFEFF", "");
     const wide = new Uint16Array([...`\uFEFF${csv}`].map((letter) => letter.charCodeAt(0)));
     expect(await takeIn(newStore(), new Blob([wide]))).toMatchObject({ log: { added: 3 } });
   });
 });
+
+const withPlan = (plan: object) => ({ ...EVENTS[0], id: "plan", body: { kind: "plan", plan } });
 
 describe("what is refused says why, and changes nothing", () => {
   const json = async (change: (log: { events: Record<string, unknown>[] }) => void) => {
@@ -92,6 +102,30 @@ describe("what is refused says why, and changes nothing", () => {
             ),
         ),
       /Record 5 .* can’t be/,
+    ],
+    [
+      "a log with thousands of rigs in one plan",
+      () =>
+        json(
+          ({ events }) =>
+            void events.push(withPlan({ rigs: Array(1000).fill({ name: "x", shots: [] }) })),
+        ),
+      /Record 4 .* more than Pegscribe ever writes in one/,
+    ],
+    [
+      "a log with a name as long as a book",
+      () =>
+        json(
+          ({ events }) =>
+            void events.push(withPlan({ baitLimitsG: { ["x".repeat(4_000_000)]: 1 } })),
+        ),
+      /Record 4 .* more than Pegscribe ever writes in one/,
+    ],
+    [
+      "a table by its first row that is no good, whatever comes after",
+      async () =>
+        (await (await written("events")).text()).replace(",907", ",heavy").concat('"torn'),
+      /^Row 3 /,
     ],
   ])("%s", async (_, content, sentence) => {
     await expect(takeIn(store, new Blob([await content()]))).rejects.toThrow(sentence);

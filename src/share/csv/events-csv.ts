@@ -19,17 +19,35 @@ const NEEDED = ["event_id", "session_id", "device_id", "sequence", "time_utc", "
  * @throws Refusal
  */
 export function readEventsCsv(text: string): LogEvent[] {
-  const { data, errors } = Papa.parse<string[]>(text.replace(BYTE_ORDER_MARK, ""), {
+  const table = text.replace(BYTE_ORDER_MARK, "");
+  const [headers, delimiter] = headersIn(table);
+  const events: LogEvent[] = [];
+  let line = 0;
+  // Row by row: the first that is no good ends it, before the rest has taken time and room.
+  Papa.parse<string[]>(table, {
+    delimiter,
     skipEmptyLines: "greedy",
-    delimitersToGuess: [",", ";", "\t"],
+    step({ data, errors }) {
+      line += 1;
+      if (errors.length > 0) throw new Refusal(transferWords.tornRow(line));
+      if (line > 1) events.push(eventIn(headers, data, line));
+    },
   });
-  const [headers = [], ...rows] = data;
+  return events;
+}
+
+/** No headers of ours are as long, in letters. */
+const LONGEST_HEADERS = 10_000;
+
+/** The headers, in which no letter parts cells but what does so in all rows, and that. */
+function headersIn(table: string): [headers: string[], delimiter: string] {
+  const firstLine = /^[^\r\n]*/.exec(table)?.[0].slice(0, LONGEST_HEADERS) ?? "";
+  const delimiter = /[,;\t]/.exec(firstLine)?.[0] ?? ",";
+  const headers = Papa.parse<string[]>(firstLine, { delimiter }).data[0] ?? [];
   if (headers[0] === FISH_MARK) throw new Refusal(transferWords.fishTable);
   const missing = [EVENTS_MARK, ...NEEDED].filter((header) => !headers.includes(header));
   if (missing.length > 0) throw new Refusal(transferWords.otherColumns(missing));
-  const torn = errors.find(({ type }) => type === "Quotes")?.row;
-  if (torn !== undefined) throw new Refusal(transferWords.tornRow(torn + 1));
-  return rows.map((row, place) => eventIn(headers, row, place + 2));
+  return [headers, delimiter];
 }
 
 /** @param line for the angler, the headers being the first */
