@@ -7,7 +7,9 @@
  */
 import * as v from "valibot";
 
-const text = v.pipe(v.string(), v.minLength(1), v.maxLength(2000));
+/** The longest note, in letters. */
+export const LONGEST_TEXT = 2000;
+const text = v.pipe(v.string(), v.minLength(1), v.maxLength(LONGEST_TEXT));
 const finite = v.pipe(v.number(), v.finite());
 const positive = v.pipe(finite, v.gtValue(0));
 const whole = v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(10_000));

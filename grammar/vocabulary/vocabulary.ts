@@ -59,7 +59,9 @@ function listNames(entries: readonly { id: string; names: readonly string[] }[])
     for (const words of names.flatMap(withPlurals)) {
       const first = words[0];
       if (first === undefined) continue;
-      list.set(first, [...(list.get(first) ?? []), { id, words }]);
+      const others = list.get(first);
+      if (others) others.push({ id, words });
+      else list.set(first, [{ id, words }]);
     }
   }
   for (const names of list.values()) names.sort((a, b) => b.words.length - a.words.length);

@@ -1,5 +1,7 @@
 import { fireEvent, render, screen, waitFor, within } from "@testing-library/preact";
+import * as v from "valibot";
 import { expect, test } from "vitest";
+import { statementSchema } from "../../grammar/statement.ts";
 import { Review } from "../../src/screens/review/review.tsx";
 import "./patience.ts";
 import { fakeApp, type Line } from "./fake-app.ts";
@@ -225,6 +227,33 @@ test("a line that says nothing readable is kept as a note at one touch", async (
       text: "they reckon the far bank is better",
     }),
   );
+});
+
+test("a line longer than any note is kept as far as a note goes", async () => {
+  const app = await open([12, "they reckon the far bank is better ".repeat(100)]);
+  touch("Keep as a note");
+  await waitFor(() => {
+    const last = app.session.value.entries.at(-1)?.statement;
+    expect(last?.kind).toBe("note");
+    expect(v.is(statementSchema, last)).toBe(true);
+  });
+});
+
+test("of ever so many guesses, as a file may hold, a few are shown and read", async () => {
+  const app = await open([
+    10,
+    "roach thirty",
+    ...Array.from({ length: 500 }, (_, n) => `roach ${n}`),
+  ]);
+  const read: number[] = [];
+  const { readings } = app;
+  app.readings = (heard) => {
+    read.push(heard.alternatives?.length ?? 0);
+    return readings(heard);
+  };
+  render(<Review app={app} />);
+  expect(screen.getAllByText(/Heard:/)[0]?.textContent).not.toContain("roach 9");
+  expect(Math.max(...read)).toBeLessThan(40);
 });
 
 test("an entry that was never said is added", async () => {

@@ -1,4 +1,5 @@
 import { useState } from "preact/hooks";
+import { LONGEST_TEXT } from "../../../grammar/statement.ts";
 import { isEntryStatement } from "../../log/event.ts";
 import type { HeardLine } from "../../log/session.ts";
 import { adopted } from "../../scribe/hand-notes.ts";
@@ -7,6 +8,7 @@ import { reviewWords } from "../../words/review.ts";
 import type { App } from "../app.ts";
 import { Memo } from "./memo.tsx";
 import { NewEntry } from "./new-entry.tsx";
+import { guessesOf } from "./readings.tsx";
 import { sayShown } from "./words.ts";
 
 const { notTaken: words } = reviewWords;
@@ -42,7 +44,7 @@ function Line({ app, line }: { app: App; line: HeardLine }) {
   const [isOpen, setOpen] = useState(false);
   const { id, at, heard } = line;
   const readings = app
-    .readings(heard)
+    .readings({ text: heard.text, alternatives: guessesOf(heard) })
     .map(({ statements }) => statements.filter(isEntryStatement))
     .filter((statements) => statements.length > 0);
   return (
@@ -65,7 +67,7 @@ function Line({ app, line }: { app: App; line: HeardLine }) {
         <button
           type="button"
           class="button"
-          onClick={() => app.adopt(id, [{ kind: "note", text: heard.text }])}
+          onClick={() => app.adopt(id, [{ kind: "note", text: heard.text.slice(0, LONGEST_TEXT) }])}
         >
           {words.note}
         </button>

@@ -1,3 +1,4 @@
+import { MOST_ALTERNATIVES } from "../../../grammar/read.ts";
 import { same } from "../../log/correction.ts";
 import { type EntryStatement, type Heard, isEntryStatement } from "../../log/event.ts";
 import type { Entry } from "../../log/session.ts";
@@ -15,7 +16,7 @@ const MOST = 2;
 /** Other statements that an entry's words can be read as, best first. */
 export function otherReadings(app: App, { heard, statement }: Entry): EntryStatement[] {
   if (!heard?.text) return [];
-  const guesses = heard.alternatives ?? [];
+  const guesses = guessesOf(heard);
   const alternatives = [...guesses, ...[heard.text, ...guesses].flatMap(soundAlikes)];
   const possible = app.readings({ text: heard.text, alternatives }).flatMap(({ statements }) => {
     const entries = statements.filter(isEntryStatement);
@@ -26,6 +27,10 @@ export function otherReadings(app: App, { heard, statement }: Entry): EntryState
     .filter((one, place) => others.findIndex((other) => same(one, other)) === place)
     .slice(0, MOST);
 }
+
+/** What else was guessed, no more than any ears give: a file may hold ever so many. */
+export const guessesOf = ({ alternatives = [] }: Heard): readonly string[] =>
+  alternatives.slice(0, MOST_ALTERNATIVES);
 
 /** Each other reading as one large button. */
 export function OtherReadings({ app, entry }: { app: App; entry: Entry }) {
@@ -51,7 +56,8 @@ export function OtherReadings({ app, entry }: { app: App; entry: Entry }) {
 /** What was heard, with what else it might have been. */
 export function HeardWords({ heard }: { heard: Heard | undefined }) {
   if (!heard?.text || heard.by === "touched") return <p>{words.touched}</p>;
-  const { text, alternatives = [], by, confidence = 1 } = heard;
+  const { text, by, confidence = 1 } = heard;
+  const alternatives = guessesOf(heard);
   return (
     <p>
       {words.by[by]}: {words.words(text)}

@@ -33,15 +33,19 @@ const isBareNumber = (word = ""): boolean =>
   !WEIGHT_WORDS.has(word) &&
   !LENGTH_WORDS.has(word);
 
+/** Of a line with more numbers the first few are tried: reading each line takes its time. */
+const MOST_TWINS = 6;
+
 /** Lines with one number taken for its twin, then with the unit that a last bare number lacks. */
 export function soundAlikes(line: string): string[] {
   const words = line.trim().split(/\s+/);
-  const twins = words.flatMap((word, place) => {
+  const twinned = words.flatMap((word, place) => {
     const twin = TWINS.get(word.toLowerCase());
-    return twin === undefined
-      ? []
-      : [words.map((one, at) => (at === place ? twin : one)).join(" ")];
+    return twin === undefined ? [] : [{ place, twin }];
   });
+  const twins = twinned
+    .slice(0, MOST_TWINS)
+    .map(({ place, twin }) => words.with(place, twin).join(" "));
   const bare = [line, ...twins].filter((one) =>
     isBareNumber(one.toLowerCase().split(/\s+/).at(-1)),
   );

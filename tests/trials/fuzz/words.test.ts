@@ -22,3 +22,14 @@ test("the ears inside the app can be told any words, and hear on", async () => {
   const silence = { samples: new Float32Array(48_000), rateHz: 48_000 };
   expect(ear.listen(silence)).toEqual([]);
 });
+
+/** Processor time, of which a loaded machine takes none away. */
+const MOST_MS = 1000;
+
+test("thousands of the angler's own names that begin alike are soon learnt", () => {
+  const species = Array.from({ length: 10_000 }, (_, n) => ({ name: `quillet ${n}`, spoken: [] }));
+  const before = process.cpuUsage();
+  createReader({ own: { species } });
+  const { user, system } = process.cpuUsage(before);
+  expect((user + system) / 1000).toBeLessThan(MOST_MS);
+});
