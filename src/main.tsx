@@ -17,7 +17,7 @@ import { makeHome } from "./scribe/home.ts";
 import { NewVersion } from "./scribe/new-version.ts";
 import type { Hearing, LastHeard } from "./scribe/news.ts";
 import { laterSeason } from "./scribe/season/later-season.ts";
-import { readSettings } from "./scribe/settings.ts";
+import { readSettings, settingsOfAnother } from "./scribe/settings.ts";
 import { browserSmallStore as small } from "./scribe/small-store.ts";
 import { makePassOn } from "./share/pass-on.ts";
 import { ScreenWakeLock } from "./speech/wake-lock.ts";
@@ -111,7 +111,7 @@ function makeApp(): { app: App; goOn(): void } {
     now: Date.now,
     settings: () => settings.value,
     takeSettings: (kept) => {
-      settings.value = readSettings(JSON.stringify(kept));
+      settings.value = settingsOfAnother(kept, settings.value);
     },
   });
 

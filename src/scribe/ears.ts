@@ -145,13 +145,25 @@ export class Ears {
     const speech = findWebSpeech();
     this.#options.care.web.value = speech ? "sends" : "none";
     if (!speech) return undefined;
-    const web = new WebRecogniser(speech, { continuous: hearsContinuously(navigator) });
+    const web = new WebRecogniser(speech, {
+      continuous: hearsContinuously(navigator),
+      onLocalRefused: () => this.#localRefused(),
+    });
     findLocalLanguage(speech.Recognition).then((local) => {
       if (local?.status !== "available") return;
       web.hearLocally(local.lang);
       this.#options.care.web.value = "on-device";
     });
     return web;
+  }
+
+  /** Sound that was to stay on the phone does not leave it before the angler knows, and starts anew. */
+  #localRefused(): void {
+    this.#options.care.web.value = "sends";
+    if (this.#rank()[0] !== "web") return;
+    this.stop();
+    const { what, todo } = listeningWords.notOnPhone;
+    this.tell({ outcome: "warning", short: what, full: `${what} ${todo}` });
   }
 
   /** The angler's choice, or what there is to choose from, has changed. */

@@ -41,6 +41,15 @@ export const DEFAULT_SETTINGS: Settings = {
   warnings: ALL_WARNINGS,
 };
 
+/**
+ * Another phone's settings for this one; its own where they make no sense. Where sound goes and
+ * whether it is kept is chosen on each phone for itself, and by nobody's file.
+ */
+export function settingsOfAnother(kept: unknown, own: Settings): Settings {
+  const read = v.safeParse(settingsSchema, kept);
+  return read.success ? { ...read.output, ears: own.ears, memos: own.memos } : own;
+}
+
 /** The settings as they were kept; the usual ones where there are none or they make no sense. */
 export function readSettings(kept: string | undefined): Settings {
   try {

@@ -15,6 +15,8 @@ export interface WebRecogniserOptions {
   /** False where a continuous run misbehaves; see `hearsContinuously`. */
   continuous: boolean;
   clock?: Clock;
+  /** The device would not hear after all: the next start goes to the service, if there is one. */
+  onLocalRefused?(): void;
 }
 
 export class WebRecogniser implements Recogniser {
@@ -23,7 +25,9 @@ export class WebRecogniser implements Recogniser {
   readonly #lang: string;
   readonly #continuous: boolean;
   readonly #clock: Clock;
+  readonly #onLocalRefused: () => void;
   #localLang: string | undefined;
+  #isLocalRefused = false;
   #phrases: readonly string[] = [];
   #phrasesRefused = false;
   #run: WebRun | undefined;
@@ -34,6 +38,7 @@ export class WebRecogniser implements Recogniser {
     this.#lang = options.lang ?? "en-GB";
     this.#continuous = options.continuous;
     this.#clock = options.clock ?? systemClock;
+    this.#onLocalRefused = () => options.onLocalRefused?.();
   }
 
   start(ears: RecogniserEars): void {
@@ -104,6 +109,9 @@ export class WebRecogniser implements Recogniser {
       },
       onEnd: () => {
         this.#run = undefined;
+        // Before whoever listens starts again.
+        if (this.#isLocalRefused) this.#onLocalRefused();
+        this.#isLocalRefused = false;
         ears.onEnd();
       },
     };
@@ -116,6 +124,7 @@ export class WebRecogniser implements Recogniser {
     }
     if (code === "language-not-supported" && this.#localLang !== undefined) {
       this.#localLang = undefined;
+      this.#isLocalRefused = true;
       return true;
     }
     return false;

@@ -37,7 +37,8 @@ export const filesWords = {
     takenOut: (sessions: number) =>
       `${plural(sessions, "session")} of it you took out here, so ${sessions === 1 ? "it was" : "they were"} left out.`,
     bringBack: "Take them in again",
-    settings: "The file also holds how the other phone was set: units, voice and the like.",
+    settings:
+      "The file also holds how the other phone was set: units, warnings and the like. Which ears listen, and whether sound is kept, stays as it is here.",
     useSettings: "Set this phone the same",
     settingsUsed: "This phone is set the same now.",
   },

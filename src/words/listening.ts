@@ -64,6 +64,10 @@ export const listeningWords = {
   },
   orFetch: "Or fetch the ears inside the app in Set-up.",
   fetchFirst: `Fetch the ears inside the app in Set-up, under Listening. ${TYPING_WORKS}`,
+  notOnPhone: {
+    what: "The browser can’t hear on this phone after all, so I stopped listening.",
+    todo: "It would send the sound to its maker. Start listening if that is right, or choose the ears inside the app in Set-up.",
+  },
   elsewhere: {
     what: "Another tab is listening.",
     todo: "Go on in that tab, or stop listening there first.",

@@ -2,12 +2,12 @@
 import type { Browser, BrowserContext, Page } from "playwright-core";
 import { ROUTES, type Route } from "../../src/screens/routes.ts";
 import { DEFAULT_SETTINGS, type Settings } from "../../src/scribe/settings.ts";
-import { installSpeech } from "./scripted-speech.ts";
+import { installSpeech, type SpeechThere } from "./scripted-speech.ts";
 
 export interface BenchOptions {
   url: string;
   /** Undefined where the browser has no speech of its own. */
-  speech?: boolean;
+  speech?: SpeechThere;
   /** False where the browser refuses to store, as in a private window. */
   storage?: boolean;
   settings?: Partial<Settings>;

@@ -78,6 +78,18 @@ test("a whole session asks its own folder for files, sends nothing, and keeps no
   await bench.close();
 });
 
+test("ears that were to hear on the phone, and can't, listen no more before that is said", async () => {
+  const bench = await Bench.open(browser, { url: server.url, speech: "on-device" });
+  const { page } = bench;
+  await bench.listen();
+  await page.getByText("By the browser, on this phone").waitFor();
+  await page.evaluate(() => window.scripted.fail("language-not-supported"));
+  await page.getByText("The browser turns speech into words and sends the sound").waitFor();
+  expect(await bench.spoken()).toMatch(/^The browser can’t hear on this phone after all/);
+  expect(await page.evaluate(() => window.scripted.isListening())).toBe(false);
+  await bench.close();
+});
+
 test("what is in the page cannot ask anybody else, in any of the usual ways", async () => {
   const bench = await Bench.open(browser, { url: server.url, context: await watched() });
   const { page } = bench;

@@ -15,12 +15,17 @@ declare global {
   }
 }
 
-/** Self-contained, since it is sent to the page as text. @param hasSpeech whether there is recognition */
-export function installSpeech(hasSpeech: boolean): void {
+/** Whether the browser recognises speech, and says that it can do so on the phone. */
+export type SpeechThere = boolean | "on-device";
+
+/** Self-contained, since it is sent to the page as text. */
+export function installSpeech(hasSpeech: SpeechThere): void {
   type Result = { isFinal: boolean; length: number; [place: number]: object };
 
   class Recognition {
     static current: Recognition | undefined;
+    static available = hasSpeech === "on-device" ? async () => "available" : undefined;
+    processLocally = false;
     results: Result[] = [];
     onaudiostart: (() => void) | null = null;
     onspeechstart: (() => void) | null = null;

@@ -38,8 +38,12 @@ function browserPlaying(scripts: Script | Script[], setting: Setting = {}) {
   if (setting.local) vi.stubGlobal("SpeechRecognitionPhrase", FakePhrase);
   const speech = findWebSpeech();
   if (!speech) throw new Error("the browser's recognition was not found");
-  const recogniser = new WebRecogniser(speech, { continuous: setting.continuous ?? true, clock });
   const ears = new FakeEars();
+  const recogniser = new WebRecogniser(speech, {
+    continuous: setting.continuous ?? true,
+    clock,
+    onLocalRefused: () => ears.told.push("no longer on the device"),
+  });
   return { clock, made, recogniser, ears };
 }
 
@@ -308,9 +312,11 @@ describe("hearing on the device", () => {
     recogniser.hearLocally("en-US");
     recogniser.start(ears);
     clock.advance(50 + END_LIMIT_MS);
-    expect(ears.told).toEqual(["end"]);
+    expect(ears.told).toEqual(["no longer on the device", "end"]);
     recogniser.start(ears);
     expect(made[1]).toMatchObject({ lang: "en-GB", processLocally: false });
+    clock.advance(20_000);
+    expect(ears.told.filter((one) => one === "no longer on the device")).toHaveLength(1);
   });
 });
 
