@@ -16,14 +16,24 @@ export const copyLines = (events: readonly LogEvent[], device?: string): string 
 
 /** Lines that are cut off or damaged are passed over. */
 export function readCopy(texts: readonly string[]): Copied {
-  const copied: Copied = { events: [] };
+  const events: LogEvent[] = [];
+  const here = new Set<string>();
   for (const line of texts.flatMap((text) => text.split("\n"))) {
     const read = v.safeParse(lineSchema, parsed(line), { abortEarly: true });
     if (!read.success) continue;
-    if ("id" in read.output) copied.events.push(read.output);
-    else copied.device = read.output.device;
+    if ("id" in read.output) events.push(read.output);
+    else here.add(read.output.device);
   }
-  return copied;
+  const device = lastOf(here, events);
+  return { events, ...(device !== undefined && { device }) };
+}
+
+/** A log that could not be filled again at once has gone on with another device. */
+function lastOf(here: ReadonlySet<string>, events: readonly LogEvent[]): string | undefined {
+  let last: LogEvent | undefined;
+  for (const event of events)
+    if (here.has(event.device) && (!last || event.at >= last.at)) last = event;
+  return last?.device;
 }
 
 function parsed(line: string): unknown {

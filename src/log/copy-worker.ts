@@ -11,7 +11,8 @@ export type FromCopier = number;
 
 /** Of a file that one worker alone has, as much as is needed here: the page's types know none. */
 interface OwnedFile {
-  getSize(): number;
+  /** A promise in the first browsers that had it (from memory). */
+  getSize(): number | Promise<number>;
   write(bytes: Uint8Array, options: { at: number }): number;
   flush(): void;
   close(): void;
@@ -40,7 +41,7 @@ async function add(session: string, lines: string): Promise<void> {
   const folder = await copyFolder(true);
   const file = await opened(await folder.getFileHandle(fileOf(session), { create: true }));
   try {
-    file.write(new TextEncoder().encode(lines), { at: file.getSize() });
+    file.write(new TextEncoder().encode(lines), { at: await file.getSize() });
     file.flush();
   } finally {
     file.close();
@@ -58,8 +59,11 @@ async function opened(file: FileSystemFileHandle): Promise<OwnedFile> {
   }
 }
 
+/** Safari says InvalidStateError (sqlite-wasm#79). */
+const TAKEN = ["NoModificationAllowedError", "InvalidStateError"];
+
 const isTaken = (cause: unknown): boolean =>
-  cause instanceof DOMException && cause.name === "NoModificationAllowedError";
+  cause instanceof DOMException && TAKEN.includes(cause.name);
 
 const remove = async (session: string): Promise<void> =>
   (await copyFolder(true)).removeEntry(fileOf(session));

@@ -19,6 +19,6 @@ export interface LogCopy {
 export interface Copied {
   /** In no order, some perhaps twice. */
   events: LogEvent[];
-  /** The device that wrote into the log here, once it has. */
+  /** The device that wrote into the log here last, once it has. */
   device?: string;
 }

@@ -8,6 +8,8 @@ import type { LogStore } from "./store.ts";
 /** Between a session that a kill left half copied and the next start there is seldom more than a day. */
 const LATELY_MS = 24 * 60 * 60 * 1000;
 
+type CopiedStore = Pick<LogStore, "sessions" | "session" | "lastWritten" | "removals" | "put">;
+
 /** The copy in files, which a worker writes. */
 export class FileCopy implements LogCopy {
   readonly #worker: Pick<Worker, "postMessage">;
@@ -31,8 +33,11 @@ export class FileCopy implements LogCopy {
 
   async add(events: readonly LogEvent[], device?: string): Promise<void> {
     const bySession = new Map<string, LogEvent[]>();
-    for (const event of events)
-      bySession.set(event.session, [...(bySession.get(event.session) ?? []), event]);
+    for (const event of events) {
+      const its = bySession.get(event.session);
+      if (its) its.push(event);
+      else bySession.set(event.session, [event]);
+    }
     const asked = Array.from(bySession, ([session, its]) =>
       this.#ask((number) => ({ number, session, lines: copyLines(its, device) })),
     );
@@ -49,23 +54,27 @@ export class FileCopy implements LogCopy {
   }
 
   /**
-   * Puts right what kills and a late disk left undone: adds whole sessions that the copy lacks, and
-   * what lacks of those written to lately; removes those that were deleted.
+   * Puts right what kills, a late disk or a copy that could not be read left undone. Sessions that the
+   * copy or the log lacks are added to it, and what either lacks of those written to lately; those
+   * that were deleted are removed.
    */
-  async complete(
-    store: Pick<LogStore, "sessions" | "session" | "lastWritten" | "removals">,
-  ): Promise<void> {
+  async complete(store: CopiedStore): Promise<void> {
     const files = new Map((await filesOf()).map((file) => [file.name, file]));
-    for (const id of await store.removals()) if (files.has(fileOf(id))) this.remove(id);
+    for (const id of await store.removals()) if (files.delete(fileOf(id))) this.remove(id);
     const spans = await store.sessions();
     const last = (await store.lastWritten())?.session;
     const { lastAt = 0 } = spans.find(({ id }) => id === last) ?? {};
     for (const span of spans) {
       const file = files.get(fileOf(span.id));
+      files.delete(fileOf(span.id));
       if (file && span.lastAt < lastAt - LATELY_MS) continue;
-      const known = new Set(file ? readCopy([await textOf(file)]).events.map(({ id }) => id) : []);
-      await this.add((await store.session(span.id)).filter((event) => !known.has(event.id)));
+      // In this order: what is in the copy was in the log before.
+      const copied = await eventsIn(file);
+      const stored = await store.session(span.id);
+      await this.add(lacking(copied, stored));
+      await putBack(store, lacking(stored, copied));
     }
+    for (const file of files.values()) await putBack(store, await eventsIn(file));
   }
 
   /** Resolves once the worker is done with it, well or not. */
@@ -78,7 +87,25 @@ export class FileCopy implements LogCopy {
   }
 }
 
-const textOf = async (file: FileSystemFileHandle): Promise<string> => (await file.getFile()).text();
+/** What the first have not, of the others. */
+function lacking(first: readonly LogEvent[], others: readonly LogEvent[]): LogEvent[] {
+  const known = new Set(first.map(({ id }) => id));
+  return others.filter(({ id }) => !known.has(id));
+}
+
+async function putBack(store: CopiedStore, events: readonly LogEvent[]): Promise<void> {
+  if (events.length > 0) await store.put(events);
+}
+
+const eventsIn = async (file: FileSystemFileHandle | undefined): Promise<LogEvent[]> =>
+  file ? readCopy([await textOf(file)]).events : [];
+
+/** One that cannot be read, as it has just been removed or the disk is at fault, spoils no other. */
+const textOf = async (file: FileSystemFileHandle): Promise<string> =>
+  file
+    .getFile()
+    .then((found) => found.text())
+    .catch(() => "");
 
 /** None where the browser has no such files, or there is no copy yet. */
 async function filesOf(): Promise<FileSystemFileHandle[]> {

@@ -56,7 +56,7 @@ export class IdbStore implements LogStore {
   }
 
   async append(drafts: readonly EventDraft[], signal?: AbortSignal): Promise<LogEvent[]> {
-    const { events, fresh } = await this.#connection.run((db) =>
+    const { events, fresh, device } = await this.#connection.run((db) =>
       write(
         db,
         ["events", "device", "digests", "joined", "outbox"],
@@ -80,13 +80,14 @@ export class IdbStore implements LogStore {
           await tx.objectStore("device").put(device, THIS_DEVICE);
           await markStale(tx.objectStore("digests"), fresh);
           await putOut(tx.objectStore("joined"), tx.objectStore("outbox"), fresh);
-          return { events, fresh };
+          return { events, fresh, device };
         },
         signal,
       ),
     );
     this.#announce(fresh);
-    await this.#copyOf(fresh, fresh[0]?.device);
+    // All of them: those that a try before has stored, and was cut off, may not be in it yet.
+    await this.#copyOf(events, device.id);
     return events;
   }
 
@@ -203,9 +204,9 @@ export class IdbStore implements LogStore {
   }
 
   /** What is in the copy too outlasts a log that the browser throws away. */
-  async #copyOf(fresh: readonly LogEvent[], device?: string): Promise<void> {
-    if (!this.#copy || fresh.length === 0) return;
-    const copied = this.#copy.add(fresh, device).then(() => {
+  async #copyOf(events: readonly LogEvent[], device?: string): Promise<void> {
+    if (!this.#copy || events.length === 0) return;
+    const copied = this.#copy.add(events, device).then(() => {
       this.#isCopyLate = false;
     });
     if (this.#isCopyLate) return;

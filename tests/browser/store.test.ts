@@ -4,7 +4,10 @@ import { createServer, type ViteDevServer } from "vite";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { STORE_CONTRACT } from "../log/store-contract.ts";
 import { launchChromium } from "./chromium.ts";
+import { COPY_CHECKS } from "./copy-checks.ts";
 import { IDB_CHECKS } from "./store-checks.ts";
+
+const CHECKS = [...STORE_CONTRACT, ...IDB_CHECKS, ...COPY_CHECKS];
 
 let server: ViteDevServer;
 let browser: Browser;
@@ -40,12 +43,12 @@ async function openPage(): Promise<Page> {
 }
 
 test("the page has every check", async () => {
-  const names = [...STORE_CONTRACT, ...IDB_CHECKS].map((check) => check.name);
+  const names = CHECKS.map((check) => check.name);
   expect(await page.evaluate(() => window.storePage.names)).toEqual(names);
   expect(new Set(names).size).toBe(names.length);
 });
 
-test.each([...STORE_CONTRACT, ...IDB_CHECKS])("a store in IndexedDB $name", async ({ name }) => {
+test.each(CHECKS)("a store in IndexedDB $name", async ({ name }) => {
   await page.evaluate((name) => window.storePage.run(name), name);
 });
 

@@ -15,6 +15,17 @@ test("what is copied is read again, with the device that wrote it", () => {
   expect(readCopy([])).toEqual({ events: [] });
 });
 
+test("of two devices that wrote here, the one that wrote last is told, wherever it stands", () => {
+  const [early, late] = [
+    copyLines([event(1)], "d"),
+    copyLines([{ ...event(2), device: "e" }], "e"),
+  ];
+  expect(readCopy([early, late]).device).toBe("e");
+  expect(readCopy([late, early]).device).toBe("e");
+  const elsewhere = copyLines([{ ...event(3), device: "another phone" }]);
+  expect(readCopy([late, elsewhere]).device).toBe("e");
+});
+
 test("a line that was cut off spoils no other", () => {
   const whole = copyLines([event(2)], "d");
   for (let length = 0; length < whole.length; length += 1) {

@@ -50,10 +50,13 @@ test("a worker that falls over, or never arrived, is not waited for", async () =
 });
 
 /** Has these in the copy, and in the log; another of each of its sessions is not in the copy. */
-function scriptedFiles(copied: readonly LogEvent[]) {
+function scriptedFiles(copied: readonly LogEvent[], unreadable?: string) {
   const files = copied.map((event) => ({
     ...{ kind: "file", name: fileOf(event.session) },
-    getFile: async () => ({ text: async () => copyLines([event]) }),
+    getFile: async () => {
+      if (event.session === unreadable) throw new DOMException("gone", "NotFoundError");
+      return { text: async () => copyLines([event]) };
+    },
   }));
   const folder = {
     async *values() {
@@ -74,6 +77,7 @@ function storeOf(events: readonly LogEvent[], last: string, removed: readonly st
         .flatMap((event) => [event, { ...event, id: `${event.id}, 2` }]),
     lastWritten: async () => ({ event: `id of ${last}`, session: last }),
     removals: async () => [...removed],
+    put: async (events: readonly LogEvent[]) => [...events],
   };
 }
 
@@ -111,4 +115,30 @@ test("at a start the copy loses sessions that were deleted, whatever kept it fro
   const [here, gone] = [event("here"), event("gone")];
   const asked = await askedOnCompleting([here, gone], storeOf([], here.session, [gone.session]));
   expect(asked).toEqual([{ number: 1, session: gone.session, remove: true }]);
+});
+
+test("at a start the log gets back what the copy alone has, but nothing that was deleted", async () => {
+  const [last, lost, gone] = [event("last", HOUR_MS), event("lost"), event("gone")];
+  const store = storeOf([last], last.session, [gone.session]);
+  store.session = async () => [];
+  const put = vi.spyOn(store, "put");
+  await askedOnCompleting([last, lost, gone], store);
+  expect(put.mock.calls).toEqual([[[last]], [[lost]]]);
+});
+
+test("a file that cannot be read spoils no other", async () => {
+  const { worker } = scriptedWorker();
+  scriptedFiles([event("one"), event("two"), event("three")], "two");
+  const { events } = await new FileCopy(worker).read();
+  expect(events).toEqual([event("one"), event("three")]);
+});
+
+/** It took a hundred seconds where each event copied the row of those before it. */
+test("a hundred thousand entries of one session stop nothing", { timeout: 20_000 }, async () => {
+  const { worker, asked, done } = scriptedWorker();
+  const events = Array.from({ length: 100_000 }, (_, n) => ({ ...event("long"), id: `${n}` }));
+  const adding = new FileCopy(worker).add(events);
+  done(1);
+  await adding;
+  expect(asked).toHaveLength(1);
 });
