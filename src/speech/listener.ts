@@ -52,7 +52,8 @@ export class Listener {
   #unwatch: (() => void) | undefined;
   #phrases: readonly string[] = [];
   #run: Run | undefined;
-  #speaking = false;
+  /** The voice and the player of kept sounds may speak over each other. */
+  #speakers = 0;
   #heldAt = 0;
   #echoUntil = Number.NEGATIVE_INFINITY;
 
@@ -87,17 +88,18 @@ export class Listener {
     this.#settle();
   }
 
-  /** Stops hearing while the device itself speaks. */
+  /** Stops hearing while the device itself speaks. Each speaker holds once, and releases once. */
   hold(): void {
-    if (!this.#speaking) this.#heldAt = this.#clock.now();
-    this.#speaking = true;
+    if (this.#speakers === 0) this.#heldAt = this.#clock.now();
+    this.#speakers += 1;
     this.#settle();
   }
 
-  /** Hears again once the voice has died away. */
+  /** Hears again once the last voice has died away. */
   release(): void {
-    if (!this.#speaking) return;
-    this.#speaking = false;
+    if (this.#speakers === 0) return;
+    this.#speakers -= 1;
+    if (this.#speakers > 0) return;
     this.#echoUntil = this.#clock.elapsed() + ECHO_MS;
     this.#settle();
   }
@@ -124,7 +126,7 @@ export class Listener {
 
   get #heldBecause(): "speaking" | "hidden" | undefined {
     if (this.#page.hidden) return "hidden";
-    return this.#speaking || this.#clock.elapsed() < this.#echoUntil ? "speaking" : undefined;
+    return this.#speakers > 0 || this.#clock.elapsed() < this.#echoUntil ? "speaking" : undefined;
   }
 
   #visibilityChanged(): void {
@@ -143,7 +145,7 @@ export class Listener {
     if (!this.#wanted || because) {
       this.#stopRun();
       this.#show(this.#wanted && because ? { is: "held", because } : { is: "off" });
-      if (!this.#speaking) this.#wakeAt(this.#echoUntil);
+      if (this.#speakers === 0) this.#wakeAt(this.#echoUntil);
     } else if (this.#run) {
       const { stopping, listened, standing } = this.#run;
       this.#show({ is: listened && !stopping ? "listening" : "starting", kind: standing.kind });

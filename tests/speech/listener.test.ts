@@ -240,7 +240,6 @@ describe("holding", () => {
     const { clock, listener } = listening(web);
     web.listen();
     listener.hold();
-    listener.hold();
     listener.release();
     clock.advance(ECHO_MS);
     expect(web.stops).toBe(1);
@@ -248,6 +247,21 @@ describe("holding", () => {
     expect(listener.state).toEqual({ is: "starting", kind: "web" });
     web.end();
     expect(web.starts).toBe(2);
+  });
+
+  it("hears nothing until the last of two that speak at once has ended", () => {
+    const web = new FakeRecogniser();
+    const { clock, listener } = listening(web);
+    web.listen();
+    listener.hold();
+    clock.advance(1_000);
+    listener.hold();
+    listener.release();
+    clock.advance(10_000);
+    expect(web.running).toBe(false);
+    listener.release();
+    clock.advance(ECHO_MS);
+    expect(web.running).toBe(true);
   });
 
   it("does not count being stopped before it heard as a failure", () => {
