@@ -1,4 +1,5 @@
 /** The microphone's sound, as it comes, on a message port. */
+import { Alarm, systemClock } from "../clock.ts";
 import workletAddress from "./microphone-worklet.ts?worker&url";
 import { SOUND_RATE_HZ } from "./suppressor.ts";
 
@@ -6,11 +7,20 @@ export interface Microphone {
   /** Pieces of sound (`Piece`), from the moment it was opened on. */
   sound: MessagePort;
   rateHz: number;
-  close(): void;
 }
 
-/** Opens it; fails as `getUserMedia` does. @param onLost why no more sound will come, once */
-export type OpenMicrophone = (onLost: (why: string) => void) => Promise<Microphone>;
+/**
+ * Opens it; fails as `getUserMedia` does.
+ * @param onLost why no more sound will come
+ * @param over closes it, also where it hangs half open: one left open keeps the browser's own ears deaf
+ */
+export type OpenMicrophone = (
+  onLost: (why: string) => void,
+  over: AbortSignal,
+) => Promise<Microphone>;
+
+/** A change of headset mutes it for less, a call for longer. A choice of our own. */
+export const MUTED_LIMIT_MS = 5_000;
 
 /**
  * The browser's own cleaning stays off: it is made for calls, and the suppressor was measured
@@ -23,13 +33,15 @@ const WANTED: MediaTrackConstraints = {
   autoGainControl: true,
 };
 
-export const openMicrophone: OpenMicrophone = async (onLost) => {
+export const openMicrophone: OpenMicrophone = async (onLost, over) => {
   const stream = await navigator.mediaDevices.getUserMedia({ audio: WANTED });
   const closers = [() => stopTracks(stream)];
   const close = () => {
     for (const closer of closers.splice(0)) closer();
   };
+  over.addEventListener("abort", close);
   try {
+    over.throwIfAborted();
     const { context, source } = connect(stream);
     closers.push(() => {
       context.onstatechange = null;
@@ -44,13 +56,35 @@ export const openMicrophone: OpenMicrophone = async (onLost) => {
     const { port1, port2 } = new MessageChannel();
     gatherer.port.postMessage(port1, [port1]);
     source.connect(gatherer);
-    for (const track of stream.getTracks()) track.onended = () => onLost("the track ended");
-    return { sound: port2, rateHz: context.sampleRate, close };
+    for (const track of stream.getTracks()) closers.push(watchTrack(track, onLost));
+    return { sound: port2, rateHz: context.sampleRate };
   } catch (cause) {
     close();
     throw cause;
   }
 };
+
+/**
+ * A muted track goes on giving silence, and nothing says when that ends: in a call, or for good.
+ * @returns the end of the watch
+ */
+function watchTrack(track: MediaStreamTrack, onLost: (why: string) => void): () => void {
+  const alarm = new Alarm(systemClock);
+  const look = () => {
+    if (track.muted) alarm.set(() => onLost("the track stays muted"), MUTED_LIMIT_MS);
+    else alarm.clear();
+  };
+  track.onended = () => onLost("the track ended");
+  track.onmute = look;
+  track.onunmute = look;
+  look();
+  return () => {
+    alarm.clear();
+    track.onended = null;
+    track.onmute = null;
+    track.onunmute = null;
+  };
+}
 
 /**
  * At the suppressor's rate where the browser converts, else at the microphone's own: Firefox
@@ -70,8 +104,5 @@ function connect(stream: MediaStream) {
 }
 
 function stopTracks(stream: MediaStream): void {
-  for (const track of stream.getTracks()) {
-    track.onended = null;
-    track.stop();
-  }
+  for (const track of stream.getTracks()) track.stop();
 }

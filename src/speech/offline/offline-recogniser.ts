@@ -8,8 +8,10 @@ import type { Names } from "./places.ts";
 import { type Manner, type Suit, USUAL_VOICE, type VoiceChoice } from "./suit.ts";
 import type { FromWorker, ToWorker, Tried } from "./worker-messages.ts";
 
-/** The browser may be asking for leave to use the microphone. */
-export const OPEN_LIMIT_MS = 60_000;
+/** At first the browser may be asking for leave to use the microphone. */
+export const FIRST_OPEN_LIMIT_MS = 60_000;
+/** Once it was open. */
+export const OPEN_LIMIT_MS = 10_000;
 /** From the open microphone to hearing; a slow phone loads the model for some seconds. */
 export const READY_LIMIT_MS = 30_000;
 /** No sound for so long: the system has halted it, or the worker hangs. */
@@ -41,6 +43,7 @@ interface Run {
   ears: RecogniserEars;
   microphone: Microphone | undefined;
   isStopping: boolean;
+  over: AbortController;
 }
 
 export class OfflineRecogniser implements Recogniser {
@@ -52,6 +55,7 @@ export class OfflineRecogniser implements Recogniser {
   #trial: { done(tried: readonly Tried[]): void; fail(cause: Error): void } | undefined;
   #worker: EarWorker | undefined;
   #run: Run | undefined;
+  #wasOpen = false;
 
   /**
    * Nothing is loaded before the first start, and nothing fetched: `EarsFiles.keep` does that.
@@ -94,9 +98,11 @@ export class OfflineRecogniser implements Recogniser {
   }
 
   start(ears: RecogniserEars): void {
-    const run: Run = { ears, microphone: undefined, isStopping: false };
+    const over = new AbortController();
+    const run: Run = { ears, microphone: undefined, isStopping: false, over };
     this.#run = run;
-    this.#expectWithin(OPEN_LIMIT_MS, "the microphone did not open");
+    const limitMs = this.#wasOpen ? OPEN_LIMIT_MS : FIRST_OPEN_LIMIT_MS;
+    this.#expectWithin(limitMs, "the microphone did not open");
     this.#open(run).catch((cause: Error) => {
       if (run === this.#run)
         this.#fail({ reason: REASONS[cause.name] ?? "stalled", detail: String(cause) });
@@ -107,7 +113,7 @@ export class OfflineRecogniser implements Recogniser {
     const run = this.#run;
     if (!run || run.isStopping) return;
     run.isStopping = true;
-    // Without a microphone yet there is nothing to deliver; `#open` closes it when it comes.
+    // Without a microphone yet there is nothing to deliver.
     if (!run.microphone) {
       this.#end();
       return;
@@ -132,11 +138,9 @@ export class OfflineRecogniser implements Recogniser {
     }
     const microphone = await this.#parts.openMicrophone((detail) => {
       if (run === this.#run) this.#fail({ reason: "no-microphone", detail });
-    });
-    if (run !== this.#run) {
-      microphone.close();
-      return;
-    }
+    }, run.over.signal);
+    if (run !== this.#run) return;
+    this.#wasOpen = true;
     run.microphone = microphone;
     this.#expectWithin(READY_LIMIT_MS, "the worker did not get ready");
     const { sound, rateHz } = microphone;
@@ -221,7 +225,7 @@ export class OfflineRecogniser implements Recogniser {
     const run = this.#run;
     this.#run = undefined;
     this.#watch.clear();
-    run?.microphone?.close();
+    run?.over.abort();
     run?.ears.onEnd();
   }
 }

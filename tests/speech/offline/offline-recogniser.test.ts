@@ -1,6 +1,7 @@
 import { beforeEach, describe, expect, it } from "vitest";
 import {
   END_LIMIT_MS,
+  FIRST_OPEN_LIMIT_MS,
   OPEN_LIMIT_MS,
   READY_LIMIT_MS,
   SOUND_LIMIT_MS,
@@ -176,11 +177,22 @@ describe("faults", () => {
     expect([scene.workers.length, scene.openMicrophones]).toEqual([2, 0]);
   });
 
-  it("a microphone that never opens is waited for so long only", async () => {
-    scene.recogniser.start(scene.ears);
-    scene.clock.advance(OPEN_LIMIT_MS);
+  it("a microphone that never opens is waited for so long only, and closed if half open", async () => {
+    scene.hangsOpening = true;
+    await scene.start();
+    scene.clock.advance(FIRST_OPEN_LIMIT_MS - 1);
+    expect([scene.ears.told, scene.openMicrophones]).toEqual([[], 1]);
+    scene.clock.advance(1);
     expect(scene.ears.told).toEqual(["trouble: stalled", "end"]);
-    await scene.settle();
     expect(scene.openMicrophones).toBe(0);
+  });
+
+  it("once it was open, a microphone is waited for less long", async () => {
+    await scene.listen();
+    scene.microphones[0]?.lose("the track ended");
+    scene.hangsOpening = true;
+    await scene.start();
+    scene.clock.advance(OPEN_LIMIT_MS);
+    expect(scene.ears.told.slice(-2)).toEqual(["trouble: stalled", "end"]);
   });
 });

@@ -45,6 +45,8 @@ export class Scene {
   areKept = true;
   /** What `getUserMedia` throws, by name. */
   refusal: string | undefined;
+  /** The sound is on, and what follows never comes. */
+  hangsOpening = false;
   readonly recogniser = new OfflineRecogniser("https://pegs.example/", {
     clock: this.clock,
     areKept: async () => this.areKept,
@@ -53,20 +55,16 @@ export class Scene {
       this.workers.push(worker);
       return worker;
     },
-    openMicrophone: async (onLost) => {
+    openMicrophone: async (onLost, over) => {
       if (this.refusal) throw new DOMException("as told", this.refusal);
       const sound = new MessageChannel().port1;
-      const microphone = {
-        sound,
-        rateHz: 48_000,
-        isOpen: true,
-        lose: onLost,
-        close() {
-          this.isOpen = false;
-          sound.close();
-        },
-      };
+      const microphone = { sound, rateHz: 48_000, isOpen: !over.aborted, lose: onLost };
+      over.addEventListener("abort", () => {
+        microphone.isOpen = false;
+        sound.close();
+      });
       this.microphones.push(microphone);
+      if (this.hangsOpening) await new Promise(() => {});
       return microphone;
     },
   });
