@@ -102,6 +102,18 @@ describe("restarting", () => {
     expect(listener.state).toMatchObject({ is: "waiting", trouble: { reason: "aborted" } });
   });
 
+  it("does not wait when it is cut short again and again, and heard something in between", () => {
+    const web = new FakeRecogniser();
+    const { clock, states } = listening(web);
+    for (let cut = 0; cut < 8; cut++) {
+      web.listen();
+      web.say("bite", clock.now());
+      clock.advance(BETWEEN_STARTS_MS);
+      web.end("aborted");
+    }
+    expect(states.some(({ is }) => is === "waiting")).toBe(false);
+  });
+
   it("waits after a run that ended without ever hearing or saying why", () => {
     const web = new FakeRecogniser();
     const { clock, listener } = listening(web);
@@ -164,6 +176,18 @@ describe("refusal", () => {
     clock.advance(RETRY_REFUSED_MS);
     expect(web.starts).toBe(2);
     web.listen();
+    expect(listener.state).toEqual({ is: "listening", kind: "web" });
+  });
+
+  it("asks once more each time, where it heard since the last", () => {
+    const web = new FakeRecogniser();
+    const { clock, listener } = listening(web);
+    for (let time = 0; time < 3; time++) {
+      web.end("not-allowed");
+      clock.advance(RETRY_REFUSED_MS);
+      web.listen();
+      clock.advance(3_600_000);
+    }
     expect(listener.state).toEqual({ is: "listening", kind: "web" });
   });
 
@@ -231,6 +255,10 @@ describe("holding", () => {
     clock.advance(300);
     web.ears?.onInterim("fish two");
     web.say("fish two pounds", clock.now());
+    const amid = clock.now();
+    clock.advance(300);
+    listener.hold();
+    web.say("of two voices the first", amid);
     expect(heard).toEqual(["ten centimetres shallower"]);
   });
 
@@ -285,6 +313,12 @@ describe("holding", () => {
     expect(web.starts).toBe(1);
     page.setHidden(false);
     expect(web.starts).toBe(2);
+    clock.advance(BETWEEN_STARTS_MS);
+    web.end("network");
+    expect(listener.state).toMatchObject({ is: "waiting" });
+    page.setHidden(true);
+    page.setHidden(false);
+    expect(web.starts).toBe(3);
   });
 });
 

@@ -141,6 +141,17 @@ export const repeatedAsNew: Script = {
   ],
 };
 
+/** Between the first sound and the last, results are all that is reported. */
+export const talksOn: Script = {
+  name: "results alone for minutes",
+  steps: [
+    [100, audio],
+    [40_000, results(final("bite"))],
+    [80_000, results(final("bite"), final("missed it"))],
+    [120_000, results(final("bite"), final("missed it"), final("feeding"))],
+  ],
+};
+
 /** The angler says the same thing twice, which is no repetition of the browser's. */
 export const saidTwice: Script = {
   name: "the same said twice",

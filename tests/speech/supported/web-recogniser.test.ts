@@ -18,6 +18,7 @@ import {
   FakePhrase,
   FakeRecognition,
   fakeBrowser,
+  final,
   type Script,
 } from "../fake-recognition.ts";
 import * as quirks from "../quirks.ts";
@@ -92,11 +93,12 @@ describe("a plain run", () => {
   });
 
   it("ends once after stop, and leaves no timer behind", () => {
-    const { clock, ears, recogniser } = started(quirks.plain);
+    const { clock, ears, made, recogniser } = started(quirks.plain);
     clock.advance(3_000);
     recogniser.stop();
     recogniser.stop();
     clock.advance(200_000);
+    made[0]?.onresult?.({ results: [final("fish three pounds")] });
     expect(ears.told).toEqual(["listening", "said: fish two pounds", "end"]);
     expect(clock.pending).toBe(0);
   });
@@ -144,6 +146,10 @@ describe("runs that end by themselves", () => {
   });
 });
 
+it("a start that throws ends at once", () => {
+  expect(started(quirks.invalidState).ears.told).toEqual(["trouble: busy", "end"]);
+});
+
 describe("runs that forget to end", () => {
   it("ends a run whose error brings no end", () => {
     const { clock, ears } = started(quirks.languageWithoutEnd);
@@ -176,12 +182,22 @@ describe("runs that forget to end", () => {
     expect(ears.told).toEqual(["listening", "trouble: stalled", "end"]);
   });
 
+  it("does not renew one that goes on bringing results", () => {
+    const { clock, ears, made } = started(quirks.talksOn);
+    clock.advance(120_000 + QUIET_LIMIT_MS - 1);
+    expect(ears.told).toEqual(["listening", "said: bite", "said: missed it", "said: feeding"]);
+    expect(made[0]?.started).toBe(true);
+  });
+
   it("ends a run whose stop brings no end, and hears nothing more from it", () => {
     const { clock, ears, recogniser, made } = started(quirks.stopWithoutEnd);
     clock.advance(3_000);
     recogniser.stop();
+    const cutOff = made[0] && vi.spyOn(made[0], "abort");
     clock.advance(END_LIMIT_MS);
     expect(ears.told.at(-1)).toBe("end");
+    // Whatever still runs in the browser would keep the next one from the microphone.
+    expect(cutOff).toHaveBeenCalledOnce();
     const told = [...ears.told];
     made[0]?.onend?.();
     made[0]?.onresult?.({ results: [] });
