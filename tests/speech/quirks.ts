@@ -83,6 +83,14 @@ export const stopWithoutEnd: Script = {
   onAbort: [],
 };
 
+/** Words still come after the stop, its end does not. */
+export const wordsAfterStop: Script = {
+  name: "words and no end after stop",
+  steps: [[100, audio]],
+  onStop: [[200, results(final("fish two pounds"))]],
+  onAbort: [],
+};
+
 /** Chrome on Android: partial results marked final, confidence 0, one result growing. */
 export const partialsMarkedFinal: Script = {
   name: "partials marked final",

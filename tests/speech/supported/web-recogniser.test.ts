@@ -203,6 +203,15 @@ describe("runs that forget to end", () => {
     made[0]?.onresult?.({ results: [] });
     expect(ears.told).toEqual(told);
   });
+
+  it("waits no longer for the end because words came after the stop", () => {
+    const { clock, ears, recogniser } = started(quirks.wordsAfterStop);
+    clock.advance(1_000);
+    recogniser.stop();
+    clock.advance(END_LIMIT_MS);
+    const told = ["listening", "said: fish two pounds", "trouble: stalled", "end"];
+    expect(ears.told).toEqual(told);
+  });
 });
 
 describe("finals that repeat or never come", () => {
