@@ -2,6 +2,9 @@
 export class TabLock {
   readonly #name: string;
   #release: (() => void) | undefined;
+  #taking: Promise<boolean> | undefined;
+  /** Settles once the browser has it back, some time after it was released. */
+  #lastTaken: Promise<unknown> | undefined;
 
   constructor(name: string) {
     this.#name = name;
@@ -10,13 +13,25 @@ export class TabLock {
   /** True once this tab has it; false while another has. Where browsers have no locks, always true. */
   async take(): Promise<boolean> {
     const { locks } = navigator as Partial<Navigator>;
-    if (!locks || this.#release) return true;
+    if (!locks) return true;
+    // Asked for twice at once, as by two taps, the browser would refuse the second as if it were another tab's.
+    this.#taking ??= this.#take(locks).finally(() => {
+      this.#taking = undefined;
+    });
+    return this.#taking;
+  }
+
+  async #take(locks: LockManager): Promise<boolean> {
+    if (this.#release) return true;
+    await this.#lastTaken;
     return new Promise((resolve) => {
       const held = (lock: Lock | null) => {
         resolve(lock !== null);
         return lock === null ? undefined : this.#untilReleased();
       };
-      locks.request(this.#name, { ifAvailable: true }, held).catch(() => resolve(true));
+      this.#lastTaken = locks
+        .request(this.#name, { ifAvailable: true }, held)
+        .catch(() => resolve(true));
     });
   }
 

@@ -42,6 +42,14 @@ test("of two tabs the one that listens speaks up, in sight or not", async () => 
   expect(await ours(one, two)).toEqual([true, false]);
 });
 
+test("a tab is not taken for another one, asking twice or just after it gave the lock back", async () => {
+  const one = tab();
+  expect(await Promise.all([one.take(), one.take()])).toEqual([true, true]);
+  one.release();
+  expect(await one.take()).toBe(true);
+  expect(await tab().take()).toBe(false);
+});
+
 test("while no tab listens, the one in sight speaks up", async () => {
   const one = tab();
   await one.take();
