@@ -203,6 +203,17 @@ export const wordsComeLate: Script = {
   ],
 };
 
+/** They went on twice, with a pause between. */
+export const wordsComeLater: Script = {
+  ...neverFinal,
+  name: "more words come twice after some were taken",
+  onStop: [
+    [300, results(interim("lost one ten centimetres"))],
+    [2_000, results(final("lost one ten centimetres deeper"))],
+    [2_100, end],
+  ],
+};
+
 /** Interims come in two pieces, the steady and the shaky (Chrome); the final is one. */
 export const interimInPieces: Script = {
   name: "interim in pieces",

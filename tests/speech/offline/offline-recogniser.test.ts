@@ -172,6 +172,7 @@ describe("faults", () => {
     expect(scene.ears.told.splice(0)).toEqual(["trouble: stalled", "end"]);
     await scene.listen();
     scene.recogniser.stop();
+    scene.worker.says({ is: "alive" });
     scene.clock.advance(END_LIMIT_MS);
     expect(scene.ears.told).toEqual(["listening", "trouble: stalled", "end"]);
     expect([scene.workers.length, scene.openMicrophones]).toEqual([2, 0]);
@@ -185,6 +186,18 @@ describe("faults", () => {
     scene.clock.advance(1);
     expect(scene.ears.told).toEqual(["trouble: stalled", "end"]);
     expect(scene.openMicrophones).toBe(0);
+  });
+
+  it("a microphone that is refused too late troubles nobody", async () => {
+    scene.hangsOpening = true;
+    await scene.start();
+    scene.recogniser.stop();
+    scene.hangsOpening = false;
+    await scene.listen();
+    scene.failLate(new DOMException("late", "NotAllowedError"));
+    await scene.settle();
+    expect(scene.ears.told).toEqual(["end", "listening"]);
+    expect(scene.openMicrophones).toBe(1);
   });
 
   it("once it was open, a microphone is waited for less long", async () => {

@@ -47,6 +47,8 @@ export class Scene {
   refusal: string | undefined;
   /** The sound is on, and what follows never comes. */
   hangsOpening = false;
+  /** What hangs fails after all. */
+  failLate = (_cause: Error): void => {};
   readonly recogniser = new OfflineRecogniser("https://pegs.example/", {
     clock: this.clock,
     areKept: async () => this.areKept,
@@ -64,7 +66,10 @@ export class Scene {
         sound.close();
       });
       this.microphones.push(microphone);
-      if (this.hangsOpening) await new Promise(() => {});
+      if (this.hangsOpening)
+        await new Promise((_, fail) => {
+          this.failLate = fail;
+        });
       return microphone;
     },
   });

@@ -118,6 +118,14 @@ describe("a plain run", () => {
     expect(aborted.ears.told).toEqual(["listening", "end"]);
   });
 
+  it("can be started again as soon as it says that it ended", () => {
+    const { clock, ears, recogniser } = browserPlaying([quirks.silenceEnds, quirks.plain]);
+    const next = new FakeEars();
+    recogniser.start({ ...ears, onEnd: () => recogniser.start(next) });
+    clock.advance(20_000);
+    expect(next.told).toEqual(["listening", "said: fish two pounds"]);
+  });
+
   it("refuses a second start while it hears", () => {
     const { recogniser, made } = started(quirks.plain);
     const second = new FakeEars();
@@ -274,6 +282,12 @@ describe("finals that repeat or never come", () => {
     const { clock, ears } = started(quirks.wordsComeLate);
     clock.advance(10_000);
     expect(ears.said).toEqual(["lost one", "ten centimetres deeper"]);
+  });
+
+  it("hands over what comes later still, each piece once", () => {
+    const { clock, ears } = started(quirks.wordsComeLater);
+    clock.advance(10_000);
+    expect(ears.said).toEqual(["lost one", "ten centimetres", "deeper"]);
   });
 
   it("joins an interim that comes in pieces, and takes it once", () => {
