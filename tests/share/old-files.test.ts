@@ -4,8 +4,10 @@
  */
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
+import * as v from "valibot";
 import { expect, test } from "vitest";
 import { SteadyClock } from "../../src/log/clock.ts";
+import { eventSchema } from "../../src/log/event.ts";
 import { foldSession } from "../../src/log/fold.ts";
 import { MemoryStore } from "../../src/log/memory-store.ts";
 import { readDocument } from "../../src/log/transfer.ts";
@@ -36,8 +38,8 @@ test("both are taken in, and are one session", async () => {
   const stored = await store.everything();
   expect(stored).toEqual(events);
   const { count, spokenG, nets, state, plan } = foldSession("saturday", stored);
-  expect({ count, state }).toEqual({ count: 8, state: "ended" });
-  expect(spokenG).toBeCloseTo(9954.758, 3);
+  expect({ count, state }).toEqual({ count: 10, state: "ended" });
+  expect(spokenG).toBeCloseTo(10_521.748, 3);
   expect(nets.map(({ number, weighedG }) => [number, weighedG])).toEqual([
     [1, 4100],
     [2, undefined],
@@ -53,4 +55,22 @@ test("links of the first version say what they said", async () => {
     session?.entries.map(({ at, verdict, statement, net }) => ({ at, verdict, statement, net })),
   ).toEqual(links.entries);
   expect((await readCode(links.brief)).summary).toMatchObject(links.summary);
+});
+
+test("what was as long or as large as it could be then is still an event", () => {
+  const [id, name, text, line] = [64, 80, 2000, 10_000].map((length) => "x".repeat(length));
+  const event = {
+    ...{ v: 1, id, session: id, device: id, seq: 1, at: 0, group: id, verdict: "check" },
+    heard: { text: line, alternatives: Array(5).fill(line), by: "web" },
+  };
+  const stated = (statement: object) => ({ ...event, body: { kind: "entry", statement } });
+  for (const one of [
+    stated({ kind: "note", text }),
+    stated({ kind: "remind", everyMs: 0, about: text }),
+    stated({ kind: "fish", species: name, count: 10_000 }),
+    { ...event, body: { kind: "plan", plan: { water: line, peg: line, notes: line } } },
+    { ...event, body: { kind: "plan", plan: { ownBaits: [{ name, spoken: [name] }] } } },
+  ]) {
+    expect(v.parse(eventSchema, one)).toEqual(one);
+  }
 });
