@@ -69,7 +69,8 @@ export class Attendant {
       onUtterance: (utterance) => void this.#take(utterance),
     });
     const { store, notebook } = desks.own;
-    this.memos = new Memos({ store: new IdbMemos(), notebook, log: store });
+    const isOn = () => settings.value.memos;
+    this.memos = new Memos({ store: new IdbMemos(), notebook, log: store, isOn });
     effect(() => this.#suit());
     this.#scribe = computed(() => {
       const { notebook, keeping, now } = desks.current.value;

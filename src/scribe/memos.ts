@@ -10,6 +10,8 @@ export interface MemosOptions {
   /** The angler's own open notebook. */
   notebook: ReadonlySignal<Notebook>;
   log: Pick<LogStore, "subscribeRemovals">;
+  /** Whether the angler wants them. A drill has sound brought as well, which is no memo. */
+  isOn(): boolean;
 }
 
 /** What was heard, and how it sounded. */
@@ -51,6 +53,7 @@ export class Memos {
 
   /** Keeps the sound with what it left in doubt, if anything. */
   async keep({ text, at, sound }: SoundOf): Promise<void> {
+    if (!this.#options.isOn()) return;
     const { session } = this.#options.notebook.value;
     const belongs = ({ heard, at: then }: Doubt) =>
       heard?.by === "offline" && heard.text === text && Math.abs(then - at) < SAME_TIME_MS;

@@ -13,13 +13,15 @@ let bank: Bank;
 let store: MemoryMemos;
 let notebook: ReturnType<typeof signal<Notebook>>;
 let memos: Memos;
+let isOn: boolean;
 const settled = () => new Promise((done) => setTimeout(done));
 
 beforeEach(async () => {
   bank = new Bank();
   store = new MemoryMemos();
   notebook = signal(bank.notebook);
-  memos = new Memos({ store, notebook: notebook as never, log: bank.store });
+  isOn = true;
+  memos = new Memos({ store, notebook: notebook as never, log: bank.store, isOn: () => isOn });
   await settled();
 });
 
@@ -61,6 +63,13 @@ describe("the sound of what is in doubt", () => {
     expect(await store.ids(bank.session.id)).toEqual([]);
   });
 
+  it("is not kept unless that is switched on, whatever brings it", async () => {
+    isOn = false;
+    await hearInDoubt();
+    expect(memos.ids.value.size).toBe(0);
+    expect(await store.ids(bank.session.id)).toEqual([]);
+  });
+
   it.each(["settle", "withdraw"] as const)("goes with %s", async (what) => {
     const entry = await hearInDoubt();
     await bank.hand[what](entry);
@@ -80,7 +89,12 @@ describe("the sound of what is in doubt", () => {
     const { id } = await hearInDoubt();
     const open = async () => {
       const again = new Notebook(bank.session.id, bank.store, bank.keeper);
-      const later = new Memos({ store, notebook: signal(again), log: bank.store });
+      const later = new Memos({
+        store,
+        notebook: signal(again),
+        log: bank.store,
+        isOn: () => true,
+      });
       await again.ready;
       await settled();
       return later.ids.value;

@@ -1,6 +1,6 @@
 /** Two minutes in which the ears inside the app get to know a voice. */
 import "./drill.css";
-import { useEffect, useState } from "preact/hooks";
+import { useEffect, useRef, useState } from "preact/hooks";
 import { drillWords as words } from "../../words/drill.ts";
 import type { Drill } from "../app/voice.ts";
 import type { App } from "../app.ts";
@@ -11,9 +11,18 @@ import { Run } from "./run.tsx";
 export function DrillScreen({ app }: { app: App }) {
   const [drill, setDrill] = useState<Drill>();
   useEffect(() => () => drill?.stop(), [drill]);
+  const isHere = useRef(true);
+  useEffect(
+    () => () => {
+      isHere.current = false;
+    },
+    [],
+  );
   const isReady = app.earsCare.state.value.is === "kept";
   const begin = async () => {
     const made = drill ?? (await app.voice.drill());
+    // Whoever left meanwhile is not recorded.
+    if (!isHere.current) return;
     setDrill(made);
     made.start();
   };

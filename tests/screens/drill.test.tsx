@@ -1,0 +1,28 @@
+import { fireEvent, render, screen } from "@testing-library/preact";
+import { expect, test } from "vitest";
+import type { Drill } from "../../src/screens/app/voice.ts";
+import { DrillScreen } from "../../src/screens/drill/drill.tsx";
+import { fakeApp } from "./fake-app.ts";
+
+test("whoever leaves before the ears are there is not recorded", async () => {
+  const app = await fakeApp();
+  app.plays.earsKept.value = { is: "kept", startsAlone: true };
+  let come = (_: Drill) => {};
+  const coming = new Promise<Drill>((done) => {
+    come = done;
+  });
+  app.voice.drill = () => coming;
+  const { unmount } = render(<DrillScreen app={app} />);
+  fireEvent.click(screen.getByRole("button", { name: "Begin" }));
+  unmount();
+  await new Promise((done) => setTimeout(done, 50));
+  let isRecording = false;
+  come({
+    start: () => {
+      isRecording = true;
+    },
+  } as Drill);
+  await coming;
+  await new Promise((done) => setTimeout(done));
+  expect(isRecording).toBe(false);
+});
