@@ -30,7 +30,7 @@ export const joinWords = {
   shares: {
     title: "What goes there",
     always:
-      "Fish, losses, set-ups, feed and corrections, of the session that is open now and of those you begin until you leave. Not the water, and not a word of what was heard or noted.",
+      "Fish, losses, bites, set-ups, feed, nets, the weather, your limits and corrections, of the session that is open now and of those you begin until you leave. Not the water, and not a word of what was heard or noted.",
     notes: "Notes too",
     heard: "The words as they were heard, too",
   },
