@@ -1,6 +1,6 @@
 import { deflateSync } from "node:zlib";
 import fc from "fast-check";
-import { describe, expect, test } from "vitest";
+import { describe, expect, test, vi } from "vitest";
 import { foldSession } from "../../src/log/fold.ts";
 import { NOTHING_ALLOWED } from "../../src/share/allowed.ts";
 import { codeIn, LONGEST_LINK, makeCode, readCode } from "../../src/share/link/link.ts";
@@ -153,6 +153,32 @@ describe("a link that is no good", () => {
     const before = process.memoryUsage().arrayBuffers;
     expect(await unsqueeze(new Uint8Array(bomb), 2_000_000)).toBeUndefined();
     expect(process.memoryUsage().arrayBuffers - before).toBeLessThan(20_000_000);
+  });
+
+  test("is unpacked in slices, none of which can grow to much before that is seen", async () => {
+    const written: number[] = [];
+    const Whole = DecompressionStream;
+    vi.stubGlobal(
+      "DecompressionStream",
+      class {
+        readonly writable: WritableStream;
+        readonly readable: ReadableStream;
+        constructor(form: CompressionFormat) {
+          const counted = new TransformStream<Uint8Array<ArrayBuffer>>({
+            transform(slice, onwards) {
+              written.push(slice.length);
+              onwards.enqueue(slice);
+            },
+          });
+          this.writable = counted.writable;
+          this.readable = counted.readable.pipeThrough(new Whole(form));
+        }
+      },
+    );
+    const bomb = deflateSync(Buffer.alloc(50_000_000));
+    expect(await unsqueeze(new Uint8Array(bomb), 2_000_000)).toBeUndefined();
+    vi.unstubAllGlobals();
+    expect(Math.max(...written)).toBeLessThanOrEqual(1024);
   });
 
   test("that is far too long is not even looked at", async () => {

@@ -104,6 +104,19 @@ describe("what is refused says why, and changes nothing", () => {
       /Record 5 .* can’t be/,
     ],
     [
+      "a log with a shift beyond all",
+      () =>
+        json(
+          ({ events }) =>
+            void events.push({
+              ...EVENTS[1],
+              id: "bad",
+              body: { kind: "entry", statement: { kind: "change", depthByMm: -1e300 } },
+            }),
+        ),
+      /Record 4 .* can’t be/,
+    ],
+    [
       "a log with thousands of rigs in one plan",
       () =>
         json(
