@@ -56,7 +56,8 @@ export class Desk {
       damaged: this.#damaged.value,
     }));
     store.subscribe((events) => {
-      this.#fresh.push(...events);
+      // One by one: a season taken in is more than a call takes arguments.
+      for (const event of events) this.#fresh.push(event);
     });
     store.subscribeRemovals((id) => {
       this.#isListStale = true;

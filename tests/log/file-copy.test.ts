@@ -39,6 +39,18 @@ test("what is added is waited for, a file for each session", async () => {
   await adding;
 });
 
+/** Processor time, of which a loaded machine takes none away. */
+const MOST_MS = 1000;
+
+test("a session of very many events is soon handed over", () => {
+  const { worker, asked } = scriptedWorker();
+  const before = process.cpuUsage();
+  void new FileCopy(worker).add(Array(50_000).fill(event("one")));
+  const { user, system } = process.cpuUsage(before);
+  expect(asked).toHaveLength(1);
+  expect((user + system) / 1000).toBeLessThan(MOST_MS);
+});
+
 test("a worker that falls over, or never arrived, is not waited for", async () => {
   const { worker, asked, fail } = scriptedWorker();
   const copy = new FileCopy(worker);

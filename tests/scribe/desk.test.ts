@@ -44,6 +44,17 @@ test("what is written is told from itself, and the store is not asked for its se
   expect(desk.sessions.value[1]).toMatchObject({ id: "july", lastAt: 60_000 });
 });
 
+test("a season taken in at once is told like anything else", async () => {
+  const { store, desk } = await deskOver("june");
+  const season = Array.from({ length: 150_000 }, (_, n) => ({
+    ...drop(`day ${n % 300}`, 1000 * n + 1000),
+    ...{ v: 1 as const, id: `e${n}`, device: "d", seq: n + 1, at: 1000 * n + 1000 },
+  }));
+  expect(await store.put(season)).toHaveLength(150_000);
+  await desk.refresh();
+  expect(desk.sessions.value).toHaveLength(301);
+});
+
 test("a list that nothing was written to stays the same", async () => {
   const { desk } = await deskOver("june");
   const before = desk.sessions.value;

@@ -1,4 +1,6 @@
 import { useState } from "preact/hooks";
+import { Refusal } from "../../log/refusal.ts";
+import { StoreTrouble } from "../../log/trouble.ts";
 import { filesWords } from "../../words/files.ts";
 import type { TakenLog } from "../app/pass-on.ts";
 import type { App } from "../app.ts";
@@ -48,7 +50,8 @@ async function taken(app: App, file: File): Promise<Outcome> {
     location.hash = result.shared;
     return { says: "" };
   } catch (cause) {
-    return { says: cause instanceof Error ? cause.message : words.failed };
+    const isForAnglers = cause instanceof Refusal || cause instanceof StoreTrouble;
+    return { says: isForAnglers ? cause.message : words.failed };
   }
 }
 
