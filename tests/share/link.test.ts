@@ -191,6 +191,13 @@ describe("a link that is no good", () => {
     ["null", "null"],
     ["another form", '{"form":"strange"}'],
     ["a span of years", full({ waits: [0, 9e7], kinds: "dd" })],
+    ["days after days", full({ waits: [0, 2e7, 2e7], kinds: "ddd", now: 3e7 })],
+    ["less than its entries take", full({ waits: [0, 500], kinds: "dd" })],
+    ["a day beyond all", full({ from: 9e12, waits: [0], kinds: "d" })],
+    ["sums of a day beyond all", brief({ startedAt: 9e15 })],
+    ["sums of fewer than no fish", brief({ count: -1 })],
+    ["sums of a weight beyond all", brief({ spokenG: 1e300 })],
+    ["sums of thousands of nets", brief({ nets: Array(2000).fill({ number: 1, ...NO_FISH }) })],
     ["more than any day has", full({ waits: Array(6000).fill(0), kinds: "d".repeat(6000) })],
     ["too few times", full({ waits: [0], kinds: "dd" })],
     ["a letter of nobody's", full({ waits: [0], kinds: "q" })],
@@ -220,6 +227,21 @@ function full(more: object): string {
     ...more,
   });
 }
+
+const NO_FISH = { count: 0, spokenG: 0, unweighed: 0 };
+
+function brief(more: object): string {
+  const none = { species: [], losses: [], signs: [], setUps: [], nets: [], notes: [] };
+  const summary = { ...NO_FISH, ...none, place: {}, fishedMs: 0, drops: 0, toCheck: 0, ...more };
+  return JSON.stringify({ form: "brief", summary });
+}
+
+test("what the refused ones are made from is no such thing itself", async () => {
+  for (const json of [full({ waits: [0, 50], kinds: "dd" }), brief({})]) {
+    const code = `v1.${deflateSync(json).toString("base64url")}`;
+    expect((await readCode(code)).summary.count).toBe(0);
+  }
+});
 
 test("a code is found in an address, or alone in a file", () => {
   expect(codeIn(address("v1.abc"))).toBe("v1.abc");

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import Papa from "papaparse";
 import { describe, expect, test } from "vitest";
 import { foldSession } from "../../src/log/fold.ts";
-import { plainCell, safeCell } from "../../src/share/csv/cells.ts";
+import { plainCell, safeCell, utcText } from "../../src/share/csv/cells.ts";
 import { eventsCsv, readEventsCsv } from "../../src/share/csv/events-csv.ts";
 import { fishCsv } from "../../src/share/csv/fish-csv.ts";
 import { amend, entry, MINUTE_MS, SESSION, START } from "../log/session-script.ts";
@@ -52,6 +52,10 @@ describe("a cell", () => {
     "a;=1",
     "a;\t+1",
   ])("%j gets its apostrophe", (cell) => expect(safeCell(cell)).toMatch(/'[^']*[1x]$/));
+});
+
+test("a time beyond all days is left empty", () => {
+  expect([utcText(9e15), utcText(-9e15), utcText(0)]).toEqual(["", "", "1970-01-01T00:00:00.000Z"]);
 });
 
 describe("the table of events", () => {
@@ -129,6 +133,13 @@ describe("a table that is no good", () => {
 });
 
 describe("the table of fish", () => {
+  test("has one row, with its count, for more fish than anyone nets at once", () => {
+    const rows = parsed(
+      fishCsv([foldSession(SESSION, [entry(1, { kind: "fish", count: 10_000 })])]),
+    );
+    expect(rows.map(({ count }) => count)).toEqual(["10000"]);
+  });
+
   test("has a row a fish, corrected, with what it was caught with", () => {
     const session = foldSession(SESSION, [
       entry(1, { kind: "session", act: "start" }),

@@ -104,6 +104,16 @@ describe("what is refused says why, and changes nothing", () => {
       /Record 5 .* can’t be/,
     ],
     [
+      "a log with half a letter in an id",
+      () => json(({ events }) => void events.push({ ...EVENTS[0], id: "\ud800" })),
+      /damaged at events\.3\.id/,
+    ],
+    [
+      "a log with an id as long as a sentence",
+      () => json(({ events }) => void events.push({ ...EVENTS[0], session: "s".repeat(65) })),
+      /damaged at events\.3\.session/,
+    ],
+    [
       "a log with a shift beyond all",
       () =>
         json(
