@@ -248,6 +248,13 @@ describe("withdrawals", () => {
     expect(fold(...events, withdraw(20_003, "e20002")).count).toBe(1);
   });
 
+  test("of one withdrawal, two undoings must both be undone, as of two phones that undo the same", () => {
+    const events = [fish(1, 900), withdraw(2, "e1"), withdraw(3, "e2"), withdraw(4, "e2")];
+    expect(fold(...events, withdraw(5, "e3")).count).toBe(1);
+    expect(fold(...events, withdraw(5, "e4")).count).toBe(1);
+    expect(fold(...events, withdraw(5, "e3"), withdraw(6, "e4")).count).toBe(0);
+  });
+
   test("what undo and redo are about", () => {
     const events = [
       fish(1, 900),

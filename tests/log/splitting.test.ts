@@ -38,10 +38,11 @@ describe("pieces", () => {
     const five = entry(1, { kind: "fish", species: "roach", count: 5 });
     const first = [amend(9, "e1", { count: 2 }), roach(1, "e1", 4), roach(2, "e4", 5)];
     const moves = [at(6, "e4", 1), at(7, "e5", 1)];
-    const again = [amend(12, "e1", {}, ["count"]), roach(1, "e1", 10), at(11, "e10", 1)];
+    // By its id the newest would come last.
+    const again = [amend(80, "e1", {}, ["count"]), roach(1, "e1", 90), at(91, "e90", 1)];
     expect(numbers([five, next, ...first, ...moves, ...again])).toEqual([
       ["e1", 1],
-      ["e10", 2],
+      ["e90", 2],
       ["e4", 3],
       ["e5", 4],
       ["e3", 6],
