@@ -111,6 +111,8 @@ class Hearing {
 function work(): void {
   let parts: Promise<Parts> | undefined;
   let hearing: Hearing | undefined;
+  /** The microphone of whoever listens now. */
+  let port: MessagePort | undefined;
 
   const prepared = (): Promise<Parts> => parts ?? Promise.reject(new Error("nothing is prepared"));
 
@@ -134,7 +136,10 @@ function work(): void {
   }
 
   async function listen({ sound, rateHz }: Message<"listen">): Promise<void> {
+    port = sound;
     const heard = new Hearing(await prepared(), rateHz);
+    // It was told to finish before it was ready: what it would say now would be taken for another's.
+    if (port !== sound) return;
     hearing = heard;
     // Sound has been waiting on the port since the microphone was opened.
     sound.onmessage = ({ data }: MessageEvent<Piece>) => {
@@ -165,6 +170,9 @@ function work(): void {
         await listen(message);
         break;
       case "finish":
+        // Sound that still comes would begin an utterance that nobody ends, with the next one's decoders.
+        port?.close();
+        port = undefined;
         hearing?.end();
         hearing = undefined;
         tell({ is: "finished" });

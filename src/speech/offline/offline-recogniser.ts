@@ -137,7 +137,7 @@ export class OfflineRecogniser implements Recogniser {
       return;
     }
     const microphone = await this.#parts.openMicrophone((detail) => {
-      if (run === this.#run) this.#fail({ reason: "no-microphone", detail });
+      if (run === this.#run) this.#halt({ reason: "no-microphone", detail });
     }, run.over.signal);
     if (run !== this.#run) return;
     this.#wasOpen = true;
@@ -193,11 +193,11 @@ export class OfflineRecogniser implements Recogniser {
     switch (message.is) {
       case "ready":
         if (isStopping) return;
-        this.#expectWithin(SOUND_LIMIT_MS, "no sound came");
+        this.#expectSound("no sound came");
         ears.onListening();
         break;
       case "alive":
-        if (!isStopping) this.#expectWithin(SOUND_LIMIT_MS, "the sound stopped coming");
+        if (!isStopping) this.#expectSound("the sound stopped coming");
         break;
       case "interim":
         ears.onInterim(message.text);
@@ -210,6 +210,16 @@ export class OfflineRecogniser implements Recogniser {
       case "finished":
         if (isStopping) this.#end();
     }
+  }
+
+  #expectSound(detail: string): void {
+    this.#watch.set(() => this.#halt({ reason: "stalled", detail }), SOUND_LIMIT_MS);
+  }
+
+  /** No more sound comes; what was said before that is still delivered. */
+  #halt(trouble: Trouble): void {
+    this.#run?.ears.onTrouble(trouble);
+    this.stop();
   }
 
   #expectWithin(ms: number, detail: string): void {

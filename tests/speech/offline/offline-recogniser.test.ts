@@ -117,10 +117,17 @@ describe("faults", () => {
     expect(scene.clock.pending).toBe(0);
   });
 
-  it("a microphone taken away ends the run, and another can be opened", async () => {
+  it("a microphone taken away ends the run once what was said is delivered, and another can be opened", async () => {
     await scene.listen();
     scene.microphones[0]?.lose("the track ended");
-    expect(scene.ears.told).toEqual(["listening", "trouble: no-microphone", "end"]);
+    scene.worker.says(heard("lost one"));
+    scene.worker.says({ is: "finished" });
+    expect(scene.ears.told).toEqual([
+      "listening",
+      "trouble: no-microphone",
+      "said: lost one",
+      "end",
+    ]);
     expect(scene.openMicrophones).toBe(0);
     await scene.listen();
     expect(scene.ears.told.at(-1)).toBe("listening");
@@ -162,8 +169,19 @@ describe("faults", () => {
     }
     expect(scene.ears.told).toEqual(["listening"]);
     scene.clock.advance(SOUND_LIMIT_MS);
-    expect(scene.ears.told).toEqual(["listening", "trouble: stalled", "end"]);
-    expect(scene.openMicrophones).toBe(0);
+    scene.worker.says(heard("lost one"));
+    scene.worker.says({ is: "finished" });
+    expect(scene.ears.told).toEqual(["listening", "trouble: stalled", "said: lost one", "end"]);
+    expect([scene.worker.isTerminated, scene.openMicrophones]).toEqual([false, 0]);
+  });
+
+  it("a worker that hangs is given up, and another hired", async () => {
+    await scene.listen();
+    scene.clock.advance(SOUND_LIMIT_MS + END_LIMIT_MS);
+    expect(scene.ears.told.at(-1)).toBe("end");
+    expect([scene.worker.isTerminated, scene.openMicrophones]).toEqual([true, 0]);
+    await scene.listen();
+    expect(scene.workers).toHaveLength(2);
   });
 
   it("a worker that never gets ready, or never finishes, is waited for so long only", async () => {
@@ -202,7 +220,8 @@ describe("faults", () => {
 
   it("once it was open, a microphone is waited for less long", async () => {
     await scene.listen();
-    scene.microphones[0]?.lose("the track ended");
+    scene.recogniser.stop();
+    scene.worker.says({ is: "finished" });
     scene.hangsOpening = true;
     await scene.start();
     scene.clock.advance(OPEN_LIMIT_MS);
