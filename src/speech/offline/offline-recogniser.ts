@@ -43,6 +43,8 @@ interface Run {
   ears: RecogniserEars;
   microphone: Microphone | undefined;
   isStopping: boolean;
+  /** What ends it, told with its end: until then there may still be words to deliver. */
+  trouble: Trouble | undefined;
   over: AbortController;
 }
 
@@ -99,7 +101,7 @@ export class OfflineRecogniser implements Recogniser {
 
   start(ears: RecogniserEars): void {
     const over = new AbortController();
-    const run: Run = { ears, microphone: undefined, isStopping: false, over };
+    const run: Run = { ears, microphone: undefined, isStopping: false, trouble: undefined, over };
     this.#run = run;
     const limitMs = this.#wasOpen ? OPEN_LIMIT_MS : FIRST_OPEN_LIMIT_MS;
     this.#expectWithin(limitMs, "the microphone did not open");
@@ -218,7 +220,8 @@ export class OfflineRecogniser implements Recogniser {
 
   /** No more sound comes; what was said before that is still delivered. */
   #halt(trouble: Trouble): void {
-    this.#run?.ears.onTrouble(trouble);
+    if (!this.#run || this.#run.isStopping) return;
+    this.#run.trouble = trouble;
     this.stop();
   }
 
@@ -227,7 +230,7 @@ export class OfflineRecogniser implements Recogniser {
   }
 
   #fail(trouble: Trouble): void {
-    this.#run?.ears.onTrouble(trouble);
+    if (this.#run) this.#run.trouble ??= trouble;
     this.#end();
   }
 
@@ -235,8 +238,10 @@ export class OfflineRecogniser implements Recogniser {
     const run = this.#run;
     this.#run = undefined;
     this.#watch.clear();
-    run?.over.abort();
-    run?.ears.onEnd();
+    if (!run) return;
+    run.over.abort();
+    if (run.trouble) run.ears.onTrouble(run.trouble);
+    run.ears.onEnd();
   }
 }
 

@@ -124,8 +124,8 @@ describe("faults", () => {
     scene.worker.says({ is: "finished" });
     expect(scene.ears.told).toEqual([
       "listening",
-      "trouble: no-microphone",
       "said: lost one",
+      "trouble: no-microphone",
       "end",
     ]);
     expect(scene.openMicrophones).toBe(0);
@@ -171,14 +171,29 @@ describe("faults", () => {
     scene.clock.advance(SOUND_LIMIT_MS);
     scene.worker.says(heard("lost one"));
     scene.worker.says({ is: "finished" });
-    expect(scene.ears.told).toEqual(["listening", "trouble: stalled", "said: lost one", "end"]);
+    expect(scene.ears.told).toEqual(["listening", "said: lost one", "trouble: stalled", "end"]);
     expect([scene.worker.isTerminated, scene.openMicrophones]).toEqual([false, 0]);
+  });
+
+  it("a microphone taken away from a worker that hangs is still what is told", async () => {
+    await scene.listen();
+    scene.microphones[0]?.lose("the track ended");
+    scene.clock.advance(END_LIMIT_MS);
+    expect(scene.ears.told).toEqual(["listening", "trouble: no-microphone", "end"]);
+  });
+
+  it("a microphone taken away once it was told to stop troubles nobody", async () => {
+    await scene.listen();
+    scene.recogniser.stop();
+    scene.microphones[0]?.lose("the track ended");
+    scene.worker.says({ is: "finished" });
+    expect(scene.ears.told).toEqual(["listening", "end"]);
   });
 
   it("a worker that hangs is given up, and another hired", async () => {
     await scene.listen();
     scene.clock.advance(SOUND_LIMIT_MS + END_LIMIT_MS);
-    expect(scene.ears.told.at(-1)).toBe("end");
+    expect(scene.ears.told).toEqual(["listening", "trouble: stalled", "end"]);
     expect([scene.worker.isTerminated, scene.openMicrophones]).toEqual([true, 0]);
     await scene.listen();
     expect(scene.workers).toHaveLength(2);
