@@ -136,11 +136,10 @@ export class Attendant {
   }
 
   /** Plays the kept sound of an entry or a line; to be called within a gesture. */
-  playMemo(id: string): Promise<void> {
-    return this.ears.holdFor(async () => {
-      const sound = await this.memos.sound(id);
-      if (sound) await playSound(fromMuLaw(sound), DECODER_RATE_HZ);
-    });
+  async playMemo(id: string): Promise<void> {
+    // Read first: a disk that does not answer must not keep the ears held.
+    const sound = await this.memos.sound(id);
+    if (sound) await this.ears.holdFor(() => playSound(fromMuLaw(sound), DECODER_RATE_HZ));
   }
 
   /** To be called within a gesture: browsers let the first sound out only there. */

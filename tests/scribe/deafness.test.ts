@@ -56,6 +56,11 @@ describe("that nothing is heard is told", () => {
     expect(told).toEqual(["not-allowed", "not-kept"]);
   });
 
+  test("when there is nothing left to hear with", () => {
+    deafness.follow({ is: "unavailable", trouble: { reason: "unsupported", detail: "as told" } });
+    expect(told).toEqual(["unsupported"]);
+  });
+
   test("again after a minute of hearing, and when the angler begins anew", () => {
     deafness.follow(waiting("network", 1_000));
     deafness.follow(LISTENING);
