@@ -14,6 +14,7 @@ import { byHand } from "./scribe/by-hand.ts";
 import { Desks } from "./scribe/desks.ts";
 import { makeEarsCare } from "./scribe/ears-here.ts";
 import { makeHome } from "./scribe/home.ts";
+import { askBeforeLeaving } from "./scribe/leaving.ts";
 import { NewVersion } from "./scribe/new-version.ts";
 import type { Hearing, LastHeard } from "./scribe/news.ts";
 import { laterSeason } from "./scribe/season/later-season.ts";
@@ -86,6 +87,7 @@ function makeApp(): { app: App; goOn(): void } {
     },
   });
   effect(() => (isRunning.value ? wakeLock.keep() : wakeLock.letGo()));
+  askBeforeLeaving(desks.own.keeping, window);
   effect(() => small.set("settings", JSON.stringify(settings.value)));
   setInterval(() => {
     now.value = desk.value.now();
@@ -128,10 +130,12 @@ function makeApp(): { app: App; goOn(): void } {
     isAwake,
     sample: desks.sample,
     past: computed(() => attendant.value?.past.value ?? []),
-    // The angler's own session may run on behind a sample.
+    // The angler's own session may run on behind a sample; what is only in memory would be lost.
     updateWaiting: computed(
       () =>
-        version.isWaiting.value && ![session, desks.own.session].some(({ value }) => lasts(value)),
+        version.isWaiting.value &&
+        ![session, desks.own.session].some(({ value }) => lasts(value)) &&
+        desks.own.keeping.value.unsaved === 0,
     ),
     canUndo: computed(() => session.value.corrections.length > 0),
     canRedo: computed(() => session.value.undone.length > 0),

@@ -3,6 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, expect, inject, test } from "vitest";
+import { installFaults } from "../trials/storage/faults-page.ts";
 import { type AppServer, startAppServer } from "./app-server.ts";
 import { Bench } from "./bench.ts";
 import { launchChromium } from "./chromium.ts";
@@ -42,6 +43,8 @@ function tellOfWaiting(): void {
   };
 }
 
+const leavesUnasked = () => dispatchEvent(new Event("beforeunload", { cancelable: true }));
+
 test("a new version is offered between sessions, never in one, and is taken when told to", async () => {
   const bench = await Bench.open(browser, { url: server.url });
   const { page } = bench;
@@ -49,6 +52,7 @@ test("a new version is offered between sessions, never in one, and is taken when
   await bench.type("F1 two pounds");
   appendFileSync(join(folder, "sw.js"), "\n// A later version.\n");
   await page.addInitScript(tellOfWaiting);
+  await page.addInitScript(installFaults, undefined);
   await page.reload();
   await page.waitForFunction(async () => {
     const worker = await navigator.serviceWorker.getRegistration();
@@ -57,8 +61,19 @@ test("a new version is offered between sessions, never in one, and is taken when
   const offer = page.getByText("A new version is here.");
   await page.waitForFunction(() => "knowsOfIt" in window);
   expect(await offer.count()).toBe(0);
+  // The session is over, but its end is only in memory: loading the new version would lose it.
+  await page.evaluate(() => {
+    window.fault = "refused";
+  });
   await bench.type("all out");
+  await page.getByText("1 entry is not stored.").waitFor();
+  expect(await offer.count()).toBe(0);
+  expect(await page.evaluate(leavesUnasked)).toBe(false);
+  await page.evaluate(() => {
+    window.fault = undefined;
+  });
   await offer.waitFor();
+  expect(await page.evaluate(leavesUnasked)).toBe(true);
   const loaded = page.waitForEvent("load");
   await page.getByRole("button", { name: "Take it now" }).click();
   await loaded;
