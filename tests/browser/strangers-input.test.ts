@@ -32,7 +32,7 @@ function hostileLog(): string {
   const words = INJECTIONS.map((name) => ({ name, spoken: [name] }));
   bodies.push({
     kind: "plan",
-    plan: { ownSpecies: words, ownBaits: words, ownRigs: words, water: INJECTIONS[0] },
+    plan: { ownSpecies: words, ownBaits: words, ownRigs: words, water: `\u0001${INJECTIONS[0]}` },
   });
   const events = bodies.map((body, place): LogEvent => {
     const text = INJECTIONS[place % INJECTIONS.length] ?? "";

@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import { drawCard } from "../../src/share/card/draw-card.tsx";
+import { svgDocument } from "../../src/share/card/png.ts";
 import { wrap } from "../../src/share/card/wrap.ts";
 import { summarise } from "../../src/share/summary.ts";
 import { at, sessionOf } from "../analysis/fixtures/session.ts";
@@ -7,7 +8,7 @@ import { INJECTIONS } from "./days.ts";
 
 const STYLES = { weight: "lb-oz", length: "cm" } as const;
 
-const day = (notes: readonly string[]) =>
+const day = (notes: readonly string[], water: string) =>
   summarise(
     sessionOf(
       [
@@ -15,7 +16,7 @@ const day = (notes: readonly string[]) =>
         [20, { kind: "fish", species: INJECTIONS[1] ?? "", weightG: 900 }],
         ...notes.map((text) => [30, { kind: "note", text }] as const),
       ],
-      { plan: { water: "Osier Lake", peg: "17" } },
+      { plan: { water, peg: "17" } },
     ),
     at(60),
   );
@@ -23,9 +24,10 @@ const day = (notes: readonly string[]) =>
 const draw = (
   allowed: { water: boolean; peg: boolean; notes: boolean },
   notes: readonly string[],
+  water = "Osier Lake",
 ) =>
   drawCard({
-    summary: day(notes),
+    summary: day(notes, water),
     styles: STYLES,
     allowed,
     chart: (
@@ -56,7 +58,24 @@ test("whatever is noted or named stands in it as text alone", () => {
   const attributes = [...card.querySelectorAll("*")].flatMap((one) => one.getAttributeNames());
   expect(attributes.filter((name) => name.startsWith("on") || name.includes("href"))).toEqual([]);
   expect(card.textContent).toContain("<script>");
-  expect(card.textContent).not.toContain("\u0000");
+});
+
+test("what no document may hold is in none, wherever it was noted or named", () => {
+  const water = "Osier\u0001 Lake\ud800";
+  const card = draw({ water: true, peg: true, notes: true }, ["\u0000\u0007 fine \ufffe"], water);
+  expect(card.getAttribute("aria-label")).toContain(water);
+  const written = svgDocument(card);
+  expect(written).toContain("Osier Lake");
+  expect(written).not.toMatch(/(?![\t\n\r])[\p{Cc}\p{Cs}\ufffe]/u);
+});
+
+test("however much was noted, it stays a picture", () => {
+  const heightOf = (notes: readonly string[]) =>
+    Number(draw({ water: true, peg: true, notes: true }, notes).getAttribute("height"));
+  expect(heightOf(Array(500).fill("topping"))).toBeLessThan(
+    heightOf(Array(5).fill("topping")) + 10,
+  );
+  expect(heightOf(["x".repeat(2000)])).toBeLessThan(heightOf(["x".repeat(401)]) + 10);
 });
 
 test("text is wrapped at its words, and a word too wide for a line is cut", () => {

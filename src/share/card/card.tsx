@@ -127,13 +127,8 @@ function section(title: string, lines: readonly string[], most: number): Line[] 
   ];
 }
 
-/** Control characters and halves of letters have no place in an XML document (XML 1.0, 2.2). */
-const NO_XML = /[^\t\n\r\u{20}-\u{D7FF}\u{E000}-\u{FFFD}\u{10000}-\u{10FFFF}]/gu;
-
-function drawable(text: string): string {
-  const clean = text.replace(NO_XML, "");
-  return clean.length <= MOST_LETTERS ? clean : `${clean.slice(0, MOST_LETTERS)}…`;
-}
+const drawable = (text: string): string =>
+  text.length <= MOST_LETTERS ? text : `${text.slice(0, MOST_LETTERS)}…`;
 
 interface Laid extends Line {
   y: number;

@@ -1,10 +1,17 @@
+/** Control characters and halves of letters have no place in an XML document (XML 1.0, 2.2). */
+const NO_XML = /[^\t\n\r\u{20}-\u{D7FF}\u{E000}-\u{FFFD}\u{10000}-\u{10FFFF}]/gu;
+
+/** A drawing as a document of its own, without what would keep it from being read again. */
+export const svgDocument = (svg: SVGSVGElement): string =>
+  new XMLSerializer().serializeToString(svg).replace(NO_XML, "");
+
 /**
  * A drawing as a PNG, as many pixels wide and high as it says of itself.
  * @throws Error where the browser can't
  */
 export async function toPng(svg: SVGSVGElement, name: string): Promise<File> {
   const image = new Image();
-  const source = new Blob([new XMLSerializer().serializeToString(svg)], { type: "image/svg+xml" });
+  const source = new Blob([svgDocument(svg)], { type: "image/svg+xml" });
   image.src = URL.createObjectURL(source);
   try {
     await image.decode();
