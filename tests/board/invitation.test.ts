@@ -40,6 +40,10 @@ describe("an invitation", () => {
     ["one for a web page", (hash: string) => hash.replace("wss%3A", "https%3A")],
     ["a script", (hash: string) => hash.replace("wss%3A", "javascript%3A")],
     ["a board of many names", (hash: string) => hash.replace("board=osier", "board=osier.%3E")],
+    [
+      "an address as long as a page",
+      (hash: string) => hash.replace("quillet", "q".repeat(60).concat("%2E").repeat(9)),
+    ],
     ["a seat for all", (hash: string) => hash.replace("seat=peg-1", "seat=*")],
   ])("is not read from %s", (_, damage) => {
     const hash = typeof damage === "string" ? damage : damage(invitationHash(invitation));
