@@ -19,7 +19,20 @@ const packages = new Set(
 test("every package that is built in is named with its licence", () => {
   expect(packages.size).toBeGreaterThan(5);
   for (const name of packages) expect(notices).toContain(`\n${name} `);
-  expect(notices).toContain("\nworkbox-precaching ");
+});
+
+test.each([
+  ["the service worker's parts", "\nworkbox-precaching "],
+  ["the service worker's loader", "\n@trickfilm400/rollup-plugin-off-main-thread "],
+  ["the code that fetches scripts", "\nvite "],
+  ["the code that joins scripts", "\nrolldown "],
+  ["the code which that is made from", "Evan Wallace"],
+])("what no import tells of is named: %s", (_, name) => {
+  expect(notices).toContain(name);
+});
+
+test("nothing is named that is only at work while building", () => {
+  expect(notices).not.toMatch(/\n(vitest|rollup|terser) |Bundled dependencies/);
 });
 
 test.each([

@@ -13,9 +13,16 @@ interface Notice {
 
 /** Shipped, but built in by ways of their own: the ears' worker and files, and the service worker. */
 const APART = ["soundswallower", "@jitsi/rnnoise-wasm"];
-const SERVICE_WORKER = ["core", "precaching", "routing", "strategies"].map(
-  (part) => `workbox-${part}`,
-);
+const SERVICE_WORKER = [
+  ...["core", "precaching", "routing", "strategies"].map((part) => `workbox-${part}`),
+  // What loads its parts.
+  "@trickfilm400/rollup-plugin-off-main-thread",
+];
+
+/** What bundling leaves in every script: the code that fetches and joins them. */
+const BUNDLERS = ["vite", "rolldown"];
+/** Before the terms of what is inside the bundler itself, none of which is shipped. */
+const ITS_OWN_TERMS = /^# Licenses of bundled dependencies/m;
 
 const require = createRequire(import.meta.url);
 const beside = (file: string) => readFileSync(new URL(`notices/${file}`, import.meta.url), "utf8");
@@ -35,7 +42,7 @@ const INSIDE: readonly Notice[] = [
 
 /** One plugin for the app and one for its workers, which are built apart and before it. */
 export function notices(): { ofApp: Plugin; ofWorkers: Plugin } {
-  const packages = new Set([...APART, ...SERVICE_WORKER]);
+  const packages = new Set([...APART, ...SERVICE_WORKER, ...BUNDLERS]);
   const gather = (bundle: Rolldown.OutputBundle) => {
     for (const file of Object.values(bundle))
       if (file.type === "chunk")
@@ -69,8 +76,12 @@ function packageOf(module: string): string[] {
 function noticeOf(name: string): Notice {
   const folder = folderOf(name);
   const about = JSON.parse(readFileSync(join(folder, "package.json"), "utf8"));
-  const files = readdirSync(folder).filter((file) => /^(licen[cs]e|copying|notice)/i.test(file));
-  const texts = files.sort().map((file) => readFileSync(join(folder, file), "utf8"));
+  const files = readdirSync(folder).filter((file) =>
+    /^(third-party-)?(licen[cs]e|copying|notice)/i.test(file),
+  );
+  const texts = files
+    .sort()
+    .map((file) => readFileSync(join(folder, file), "utf8").split(ITS_OWN_TERMS)[0]);
   const kind = about.license ?? files[0];
   if (typeof kind !== "string") throw new Error(`${name} tells no licence.`);
   return { name: `${name} ${about.version} (${kind})`, text: texts.join("\n") };
