@@ -115,18 +115,38 @@ describe("a table that is no good", () => {
   const whole = eventsCsv([
     entry(1, { kind: "fish", species: "carp", weightG: 900 }),
     entry(2, { kind: "note", text: "one, two" }),
+    {
+      ...amend(3, "e1", { weightG: 1000 }, ["species"]),
+      heard: { text: "rudd", alternatives: ["roach"], by: "web" },
+    },
   ]);
+  const REST = /,"\{""clear[^}]*\}"/;
 
   test.each([
     ["with other columns", "name,age\r\nx,1\r\n", /other columns.*pegscribe_events.*missing/],
     ["with one column taken out", whole.replace("event_id", "id"), /event_id is missing/],
     ["of fish", fishCsv([]), /table of fish/],
     ["from a newer version", whole.replaceAll("\n1,", "\n2,"), /newer Pegscribe/],
-    ["cut off in a row", whole.slice(0, -20), /^Row 3 of this table is cut off/],
+    ["cut off in a row", whole.slice(0, -40), /^Row 4 of this table is cut off/],
     ["cut off in quotes", whole.replace('two",', "two,"), /^Row 3 of this table/],
     ["with a word for a weight", whole.replace(",900,", ",heavy,"), /^Row 2 .*weightG/],
     ["with a weight beyond all", whole.replace(",900,", ",1e999,"), /^Row 2 .*weightG/],
     ["with a time of no day", whole.replace("T09:01", "T39:01"), /^Row 2 .* at at,/],
+    [
+      "with a day in its own order",
+      whole.replace(/2026[^,]*/, "06/07/2026 09:01"),
+      /^Row 2 .* at at,/,
+    ],
+    ["with a time of nobody knows where", whole.replace("00.000Z", "00"), /^Row 2 .* at at,/],
+    ["with a rest that is cut off", whole.replace('""]}"', '"'), /^Row 4 .* at body,/],
+    ["with a number for the rest", whole.replace(REST, ",5"), /^Row 4 .* at body,/],
+    ["with nothing for the rest", whole.replace(REST, ",null"), /^Row 4 .* at body,/],
+    [
+      "with words for its fields",
+      whole.replace(REST, ',"{""fields"":""lb""}"'),
+      /^Row 4 .* at body,/,
+    ],
+    ["with guesses cut off", whole.replace('""]"', '"'), /^Row 4 .* at heard\.alternatives,/],
   ])("%s says what is wrong", (_, csv, sentence) => {
     expect(() => readEventsCsv(csv)).toThrow(sentence);
   });

@@ -44,3 +44,9 @@ const LAST_MOMENT = 8.64e15;
 /** "2026-06-06T09:00:00.000Z"; empty where there is no such date. */
 export const utcText = (at: number): string =>
   Math.abs(at) <= LAST_MOMENT ? new Date(at).toISOString() : "";
+
+const UTC_TEXT = /^\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d(\.\d{1,3})?Z$/;
+
+/** Milliseconds since the epoch; of a time in any other form, which could only be guessed at, not a number. */
+export const utcMoment = (text: string): number =>
+  UTC_TEXT.test(text) ? Date.parse(text) : Number.NaN;

@@ -3,7 +3,7 @@
  * of whatever kind, stands as JSON in the last one.
  */
 import type { LogEvent } from "../../log/event.ts";
-import { type Cell, utcText } from "./cells.ts";
+import { type Cell, utcMoment, utcText } from "./cells.ts";
 
 /** The first column's name and what stands in it: by it a table is known, and its version. */
 export const EVENTS_MARK = "pegscribe_events";
@@ -93,29 +93,36 @@ function cellOf(value: unknown, sort: Sort): Cell {
 /** An event to be checked by the schema. @param row cells by header, as they were before `safeCell` */
 export function eventOf(row: Readonly<Record<string, string>>): unknown {
   const text = (header: string) => row[header] || undefined;
-  const { fields = {}, ...rest } = jsonIn(text("rest_json")) as { fields?: Fields } & Fields;
-  const said = { ...fields, ...fieldsIn(row) };
-  const kind = text("event");
-  const stated = text("statement");
   return present({
     v: 1,
     id: text("event_id"),
     session: text("session_id"),
     device: text("device_id"),
     seq: numberIn(text("sequence")),
-    at: Date.parse(text("time_utc") ?? ""),
+    at: utcMoment(text("time_utc") ?? ""),
     group: text("group_id"),
     verdict: text("verdict"),
     heard: heardIn(row),
-    body: present({
-      ...rest,
-      kind,
-      target: text("about_event_id"),
-      net: numberIn(text("net")),
-      weightG: numberIn(text("scales_g")),
-      statement: stated && { kind: stated, ...said },
-      set: kind === "amend" ? said : undefined,
-    }),
+    body: bodyIn(row),
+  });
+}
+
+/** None, which the schema refuses, where a part can't be read: without it the rest could mean something else. */
+function bodyIn(row: Readonly<Record<string, string>>): Fields | undefined {
+  const { rest_json, event: kind, about_event_id, net, scales_g, statement } = row;
+  const more = rest_json ? jsonIn(rest_json) : {};
+  if (!isFields(more)) return undefined;
+  const { fields = {}, ...rest } = more;
+  if (!isFields(fields)) return undefined;
+  const said = { ...fields, ...fieldsIn(row) };
+  return present({
+    ...rest,
+    kind,
+    target: about_event_id || undefined,
+    net: numberIn(net),
+    weightG: numberIn(scales_g),
+    statement: statement ? { kind: statement, ...said } : undefined,
+    set: kind === "amend" ? said : undefined,
   });
 }
 
@@ -146,14 +153,17 @@ function heardIn(row: Readonly<Record<string, string>>): Fields | undefined {
 const numberIn = (cell: string | undefined): number | undefined =>
   cell ? Number(cell) : undefined;
 
-/** Nothing where it is no JSON: the schema then misses what should have been in it. */
-function jsonIn(cell: string | undefined): unknown {
+/** Where it is no JSON, the text that it is, which nothing takes for a list or for fields. */
+function jsonIn(cell: string): unknown {
   try {
-    return JSON.parse(cell ?? "{}") ?? {};
+    return JSON.parse(cell);
   } catch {
-    return { fields: { unreadable: cell } };
+    return cell;
   }
 }
+
+const isFields = (value: unknown): value is Fields =>
+  typeof value === "object" && value !== null && !Array.isArray(value);
 
 const present = (fields: Fields): Fields =>
   Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== undefined));
