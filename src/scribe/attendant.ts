@@ -126,8 +126,8 @@ export class Attendant {
   }
 
   /** Ends listening, and gets the ears inside the app ready to know a voice. */
-  drill(): Drill {
-    this.ears.stop();
+  async drill(): Promise<Drill> {
+    await this.ears.stop();
     return new Drill({
       ears: this.ears.inside,
       reader: createReader({}, this.#language),

@@ -146,22 +146,33 @@ export class Drill {
       this.#state.value = { is, seconds };
       this.#alarm.set(() => this.#count(is, seconds - 1), 1000);
     } else if (is === "quiet") this.#count("chat", CHAT_S);
-    else void this.#work().catch(() => this.#fail());
+    else void this.#work().catch(() => this.#isWorking && this.#fail());
   }
 
   async #work(): Promise<void> {
     const { ears, restore } = this.#options;
     this.#state.value = { is: "working" };
     ears.stop();
-    const heard: Heard[] = [];
     const usual = USUAL_VOICE.accent;
-    for (const warp of WARPS) heard.push(await this.#hear({ accent: usual, warp }));
+    const heard = await this.#hearIn(WARPS.map((warp) => ({ accent: usual, warp })));
     // Accents are tried at the best warp only: with every one it would take three times as long.
     const { warp } = chooseVoice(heard);
-    for (const accent of ACCENTS)
-      if (accent !== usual) heard.push(await this.#hear({ accent, warp }));
+    const others = ACCENTS.filter((accent) => accent !== usual);
+    heard.push(...(await this.#hearIn(others.map((accent) => ({ accent, warp })))));
+    if (!this.#isWorking) return;
     restore();
     this.#state.value = { is: "done", outcome: this.#outcomeOf(heard) };
+  }
+
+  /** Once it was left it tries no more: the ears are wanted for hearing. */
+  async #hearIn(manners: readonly Manner[]): Promise<Heard[]> {
+    const heard: Heard[] = [];
+    for (const manner of manners) if (this.#isWorking) heard.push(await this.#hear(manner));
+    return heard;
+  }
+
+  get #isWorking(): boolean {
+    return this.#state.value.is === "working";
   }
 
   async #hear(manner: Manner): Promise<Heard> {

@@ -89,11 +89,13 @@ export class Ears {
     else this.#show({ is: "refused", sendsSound: false, trouble: listeningWords.elsewhere });
   }
 
-  stop(): void {
+  /** Resolves once the microphone is let go of. */
+  stop(): Promise<void> {
     this.#listener.stop();
     this.#lock.release();
     // The listener says nothing where it never began, as with another tab listening.
     if (this.#listener.state.is === "off") this.#showAtRest();
+    return this.#listener.ended();
   }
 
   /** Within any gesture: browsers keep silent before one. */
@@ -161,7 +163,7 @@ export class Ears {
   #localRefused(): void {
     this.#options.care.web.value = "sends";
     if (this.#rank()[0] !== "web") return;
-    this.stop();
+    void this.stop();
     const { what, todo } = listeningWords.notOnPhone;
     this.tell({ outcome: "warning", short: what, full: `${what} ${todo}` });
   }

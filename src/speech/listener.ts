@@ -52,6 +52,7 @@ export class Listener {
   #unwatch: (() => void) | undefined;
   #phrases: readonly string[] = [];
   #run: Run | undefined;
+  #awaiting: (() => void)[] = [];
   /** The voice and the player of kept sounds may speak over each other. */
   #speakers = 0;
   #heldAt = 0;
@@ -86,6 +87,14 @@ export class Listener {
     this.#unwatch?.();
     this.#unwatch = undefined;
     this.#settle();
+  }
+
+  /** Resolves once nothing hears any more: what was told to stop still delivers. */
+  ended(): Promise<void> {
+    return new Promise((done) => {
+      if (this.#run) this.#awaiting.push(done);
+      else done();
+    });
   }
 
   /** Stops hearing while the device itself speaks. Each speaker holds once, and releases once. */
@@ -232,6 +241,7 @@ export class Listener {
     if (run.standing.refusal) this.#fallBackOn(run.standing);
     this.#run = undefined;
     this.#changeOver.delivered();
+    for (const done of this.#awaiting.splice(0)) done();
     this.#settle();
   }
 

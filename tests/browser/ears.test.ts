@@ -93,6 +93,18 @@ describe("without a signal, in a browser that has no ears of its own", () => {
       await bench.taken("start the session");
     },
   );
+
+  test("who gets to know a voice takes the ears over from the listening, and gives them back", async () => {
+    const { page } = bench;
+    await getReady(bench);
+    await bench.go("Live");
+    await bench.listen();
+    await bench.go("Your voice");
+    await page.getByRole("button", { name: "Begin" }).click();
+    await page.getByText("Phrase 1 of 20: read it out").waitFor();
+    await bench.go("Live");
+    await bench.listen();
+  });
 });
 
 describe("with ears of both kinds", () => {

@@ -26,3 +26,19 @@ test("whoever leaves before the ears are there is not recorded", async () => {
   await new Promise((done) => setTimeout(done));
   expect(isRecording).toBe(false);
 });
+
+test("touched twice before the ears are there, it begins once", async () => {
+  const app = await fakeApp();
+  app.plays.earsKept.value = { is: "kept", startsAlone: true };
+  let asked = 0;
+  app.voice.drill = () => {
+    asked += 1;
+    return new Promise(() => {});
+  };
+  render(<DrillScreen app={app} />);
+  const begin = screen.getByRole("button", { name: "Begin" });
+  fireEvent.click(begin);
+  await new Promise((done) => setTimeout(done));
+  fireEvent.click(begin);
+  expect(asked).toBe(1);
+});

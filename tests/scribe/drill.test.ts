@@ -170,6 +170,36 @@ describe("the drill", () => {
     expect(restored).toBe(1);
   });
 
+  it("left while it tries what suits, it tries no more, and troubles nobody", async () => {
+    readAll();
+    let fail = (_: Error) => {};
+    ears.try = (_, manner) => {
+      ears.tried.push(manner);
+      return new Promise((_, failing) => {
+        fail = failing;
+      });
+    };
+    wait(QUIET_S + CHAT_S);
+    drill.stop();
+    fail(new Error("the worker was let go"));
+    await new Promise((done) => setTimeout(done));
+    expect(drill.state.value).toEqual({ is: "ready" });
+    expect([ears.tried.length, restored]).toEqual([1, 1]);
+  });
+
+  it("left between two tries, it tries no more", async () => {
+    readAll();
+    const trying = ears.try.bind(ears);
+    ears.try = async (sounds, manner) => {
+      const tried = await trying(sounds, manner);
+      drill.stop();
+      return tried;
+    };
+    await finish();
+    expect(drill.state.value).toEqual({ is: "ready" });
+    expect([ears.tried.length, restored]).toEqual([1, 1]);
+  });
+
   it("can be left at any time", () => {
     drill.stop();
     expect(drill.state.value).toEqual({ is: "ready" });

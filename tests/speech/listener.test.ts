@@ -323,6 +323,23 @@ describe("holding", () => {
 });
 
 describe("stopping", () => {
+  it("tells when the ears are free: those told to stop still deliver", async () => {
+    const web = new FakeRecogniser();
+    const { listener } = listening(web);
+    web.listen();
+    web.endsOnStop = false;
+    listener.stop();
+    let isFree = false;
+    const free = listener.ended().then(() => {
+      isFree = true;
+    });
+    await Promise.resolve();
+    expect(isFree).toBe(false);
+    web.end();
+    await free;
+    await listener.ended();
+  });
+
   it("delivers what was said, and leaves no timer and no watcher behind", () => {
     const web = new FakeRecogniser();
     web.endsOnStop = false;

@@ -19,10 +19,13 @@ export function DrillScreen({ app }: { app: App }) {
     [],
   );
   const isReady = app.earsCare.state.value.is === "kept";
+  const [isBeginning, setBeginning] = useState(false);
   const begin = async () => {
+    setBeginning(true);
     const made = drill ?? (await app.voice.drill());
     // Whoever left meanwhile is not recorded.
     if (!isHere.current) return;
+    setBeginning(false);
     setDrill(made);
     made.start();
   };
@@ -37,7 +40,7 @@ export function DrillScreen({ app }: { app: App }) {
         <button
           type="button"
           class="button button-main button-wide"
-          disabled={!isReady}
+          disabled={!isReady || isBeginning}
           onClick={() => void begin()}
         >
           {words.start}

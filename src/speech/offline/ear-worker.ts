@@ -15,7 +15,7 @@ import { RateChanger } from "./rate-changer.ts";
 import { isTold, limitsOf, type Manner, type Suit, warped } from "./suit.ts";
 import { SOUND_RATE_HZ, Suppressor } from "./suppressor.ts";
 import { judge } from "./trial.ts";
-import type { FromWorker, Piece, ToWorker } from "./worker-messages.ts";
+import type { FromWorker, Piece, ToWorker, Tried } from "./worker-messages.ts";
 
 type Message<Is extends ToWorker["is"]> = Extract<ToWorker, { is: Is }>;
 
@@ -55,6 +55,9 @@ async function prepare({ base, suit }: Message<"prepare">): Promise<Parts> {
     suit,
   };
 }
+
+/** Whoever listens meanwhile is heard. */
+const othersTurn = () => new Promise((done) => setTimeout(done));
 
 function dismiss({ phrases, loop }: Decoders): void {
   phrases.delete();
@@ -130,7 +133,11 @@ function work(): void {
   async function hearAnew({ sounds, manner }: Message<"try">): Promise<void> {
     const { knowing, suit } = await prepared();
     const decoders = await knowing(suit.own, manner);
-    const tried = sounds.map((sound) => judge(decoders, fromMuLaw(sound)));
+    const tried: Tried[] = [];
+    for (const sound of sounds) {
+      tried.push(judge(decoders, fromMuLaw(sound)));
+      await othersTurn();
+    }
     dismiss(decoders);
     tell({ is: "tried", tried });
   }

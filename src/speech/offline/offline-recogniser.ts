@@ -43,6 +43,8 @@ interface Run {
   ears: RecogniserEars;
   microphone: Microphone | undefined;
   isStopping: boolean;
+  /** The worker hears for it: what it said before is of a run that was cut off. */
+  isReady: boolean;
   /** What ends it, told with its end: until then there may still be words to deliver. */
   trouble: Trouble | undefined;
   over: AbortController;
@@ -101,7 +103,8 @@ export class OfflineRecogniser implements Recogniser {
 
   start(ears: RecogniserEars): void {
     const over = new AbortController();
-    const run: Run = { ears, microphone: undefined, isStopping: false, trouble: undefined, over };
+    const [isStopping, isReady] = [false, false];
+    const run: Run = { ears, microphone: undefined, isStopping, isReady, trouble: undefined, over };
     this.#run = run;
     const limitMs = this.#wasOpen ? OPEN_LIMIT_MS : FIRST_OPEN_LIMIT_MS;
     this.#expectWithin(limitMs, "the microphone did not open");
@@ -125,6 +128,8 @@ export class OfflineRecogniser implements Recogniser {
   }
 
   abort(): void {
+    // Else its last words would stand half decoded before the next one's first.
+    if (this.#run?.microphone) this.#tell({ is: "finish" });
     this.#end();
   }
 
@@ -188,10 +193,10 @@ export class OfflineRecogniser implements Recogniser {
     else if (this.#run) this.#serve(this.#run, message);
   }
 
-  #serve(
-    { ears, isStopping }: Run,
-    message: Exclude<FromWorker, { is: "failed" | "tried" }>,
-  ): void {
+  #serve(run: Run, message: Exclude<FromWorker, { is: "failed" | "tried" }>): void {
+    const { ears, isStopping } = run;
+    if (message.is === "ready") run.isReady = true;
+    else if (!run.isReady && message.is !== "finished") return;
     switch (message.is) {
       case "ready":
         if (isStopping) return;

@@ -52,6 +52,27 @@ describe("hearing", () => {
     expect(scene.openMicrophones).toBe(0);
   });
 
+  it("is given no words of a run that was aborted", async () => {
+    await scene.listen();
+    scene.recogniser.abort();
+    expect(scene.worker.told.at(-1)).toEqual({ is: "finish" });
+    await scene.start();
+    scene.worker.says(heard("all out"));
+    scene.worker.says({ is: "interim", text: "all" });
+    scene.worker.says({ is: "finished" });
+    scene.worker.says({ is: "ready" });
+    scene.worker.says(heard("new net"));
+    expect(scene.ears.told).toEqual(["listening", "end", "listening", "said: new net"]);
+    expect(scene.ears.interims).toEqual([]);
+  });
+
+  it("told to stop before the worker is ready, it ends when the worker does", async () => {
+    await scene.start();
+    scene.recogniser.stop();
+    scene.worker.says({ is: "finished" });
+    expect(scene.ears.told).toEqual(["end"]);
+  });
+
   it("starts again with the same worker", async () => {
     await scene.listen();
     scene.recogniser.stop();
