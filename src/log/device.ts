@@ -44,7 +44,9 @@ export function stampNext(
 /** The device once it holds what a stand-in has written for it, which has numbers of its own. */
 export function tookOver(device: Device, events: readonly LogEvent[]): Device {
   const last = events.at(-1);
-  return last ? { ...device, wrote: written(last) } : device;
+  if (!last) return device;
+  const lastAt = events.reduce((latest, { at }) => Math.max(latest, at), device.lastAt);
+  return { ...device, lastAt, wrote: written(last) };
 }
 
 const written = ({ id, session }: EventDraft): Written => ({ event: id, session });

@@ -40,6 +40,5 @@ const put = (db: LogDatabase, { events, device }: Copied) =>
 function deviceAfter(events: readonly LogEvent[], id: string): Device {
   const own = events.filter(({ device }) => device === id).sort((a, b) => a.seq - b.seq);
   const { seq = 0 } = own.at(-1) ?? {};
-  const lastAt = own.reduce((latest, { at }) => Math.max(latest, at), 0);
-  return tookOver({ id, seq, lastAt }, own);
+  return tookOver({ id, seq, lastAt: 0 }, own);
 }

@@ -103,6 +103,15 @@ export const STORE_CONTRACT: readonly StoreCheck[] = [
     },
   },
   {
+    name: "writes no earlier time after what was held back either",
+    async run(store) {
+      const held = event("held", "s", Date.now() + 3_600_000);
+      await store.putOwn([held]);
+      const [next] = await store.append([draft("s")]);
+      assertEqual((next?.at ?? 0) >= held.at, true, "order of time");
+    },
+  },
+  {
     name: "appends a draft once, however often it is tried",
     async run(store) {
       const said = draft();
