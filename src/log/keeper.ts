@@ -3,7 +3,7 @@ import { newDevice, stampNext } from "./device.ts";
 import type { EventDraft, LogEvent } from "./event.ts";
 import { inTime } from "./patience.ts";
 import type { LogStore } from "./store.ts";
-import { StoreTrouble, toTrouble } from "./trouble.ts";
+import { type StoreTrouble, toTrouble } from "./trouble.ts";
 
 export const FIRST_RETRY_MS = 1000;
 export const LONGEST_RETRY_MS = 60_000;
@@ -45,6 +45,8 @@ export class Keeper {
   #timer: ReturnType<typeof setTimeout> | undefined;
   /** What the store has been asked for in vain, and may still do. */
   readonly #overdue = new Set<Promise<unknown>>();
+  /** What could not be read, to be read once that works. */
+  readonly #unread = new Set<() => Promise<unknown>>();
   /** One thing at a time: what is said first is stored first. */
   #queue: Promise<unknown> = Promise.resolve();
 
@@ -62,34 +64,44 @@ export class Keeper {
   append(drafts: readonly EventDraft[]): Promise<Kept> {
     return this.#next(async () => {
       const events =
-        this.#isWorthTrying() &&
+        // Who has just waited in vain is not made to wait again for each entry.
+        this.#overdue.size === 0 &&
         (await this.#flush()) &&
         (await this.#attempt((signal) => this.#store.append(drafts, signal)));
       if (!events) return this.#hold(drafts);
-      if (this.#keeping.trouble) this.#tell({ unsaved: [] });
+      // Before it is answered, which has to know what else there is.
+      await this.#readAgain();
+      if (this.#unread.size === 0) this.#wellAgain();
       return { events, isStored: true };
     });
   }
 
   /** Tries at once to store what is only in memory; true if nothing is left there. */
   retry(): Promise<boolean> {
-    return this.#next(() => this.#flush());
+    return this.#next(async () => {
+      const isStored = await this.#flush();
+      if (isStored) await this.#readAgain();
+      return isStored;
+    });
   }
 
   /**
    * Resolves once what is stored is read, or cannot be, or takes too long: said at once, not only
-   * when something is to be stored. Never fails.
+   * when something is to be stored. What cannot be read is tried again like storing. Never fails.
    */
-  async read(reading: Promise<unknown>): Promise<void> {
+  async read(reading: () => Promise<unknown>): Promise<void> {
+    const work = reading();
     try {
-      await inTime(() => reading);
+      await inTime(() => work);
+      this.#wasRead();
     } catch (cause) {
-      this.#trouble(cause);
       // What is only late may still come, and then nothing is wrong.
-      reading.then(
-        () => void (this.#keeping.unsaved.length === 0 && this.#tell({ unsaved: [] })),
-        () => {},
-      );
+      if (this.#trouble(cause).reason === "slow")
+        work.then(
+          () => this.#wasRead(),
+          () => this.#readLater(reading),
+        );
+      else this.#readLater(reading);
     }
   }
 
@@ -109,6 +121,27 @@ export class Keeper {
     const result = this.#queue.then(task);
     this.#queue = result.catch(() => {});
     return result;
+  }
+
+  async #readAgain(): Promise<void> {
+    const readings = [...this.#unread];
+    this.#unread.clear();
+    for (const reading of readings) await this.read(reading);
+  }
+
+  #readLater(reading: () => Promise<unknown>): void {
+    this.#unread.add(reading);
+    this.#retryLater();
+  }
+
+  #wasRead(): void {
+    if (this.#keeping.unsaved.length > 0 || this.#unread.size > 0) return;
+    this.#retryMs = FIRST_RETRY_MS;
+    this.#wellAgain();
+  }
+
+  #wellAgain(): void {
+    if (this.#keeping.trouble) this.#tell({ unsaved: [] });
   }
 
   async #flush(): Promise<boolean> {
@@ -134,14 +167,6 @@ export class Keeper {
       this.#retryLater();
       return undefined;
     }
-  }
-
-  /** Who has just waited in vain is not made to wait again for each entry. */
-  #isWorthTrying(): boolean {
-    if (this.#overdue.size === 0) return true;
-    this.#trouble(new StoreTrouble("slow"));
-    this.#retryLater();
-    return false;
   }
 
   /** The same drafts have the same ids, so that what was stored late is not stored again. */

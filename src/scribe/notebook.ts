@@ -49,7 +49,7 @@ export class Notebook {
     this.#unsubscribe = store.subscribe(this.#take);
     const read = () => store.session(this.#id.peek()).then(this.#take);
     this.#settled = settling?.then((id) => this.#settle(id)) ?? Promise.resolve();
-    this.ready = keeper.read(settling ? this.#settled.then(read) : read());
+    this.ready = keeper.read(() => (settling ? this.#settled.then(read) : read()));
   }
 
   get id(): string {

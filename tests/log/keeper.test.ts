@@ -1,6 +1,7 @@
 import { expect, test, vi } from "vitest";
 import { FIRST_RETRY_MS, LONGEST_RETRY_MS } from "../../src/log/keeper.ts";
 import { comparePlaces } from "../../src/log/order.ts";
+import { StoreTrouble } from "../../src/log/trouble.ts";
 import { stopTime } from "../stopped-time.ts";
 import { FailingStore } from "./failing-store.ts";
 import { keeperOver, storedIds } from "./over-store.ts";
@@ -102,6 +103,48 @@ test("begins again with the first wait after all was stored", async () => {
   const { tries } = store;
   await vi.advanceTimersByTimeAsync(FIRST_RETRY_MS);
   expect(store.tries).toBe(tries + 1);
+  keeper.close();
+});
+
+test("reads what could not be read once it can be, by itself, and then nothing is wrong", async () => {
+  const { store, keeper } = setUp();
+  const reading = vi.fn(() => store.everything());
+  store.failing = "blocked";
+  await keeper.read(reading);
+  expect(keeper.keeping.trouble?.reason).toBe("blocked");
+  await vi.advanceTimersByTimeAsync(3 * FIRST_RETRY_MS);
+  expect(reading).toHaveBeenCalledTimes(3);
+  expect(keeper.keeping.trouble?.reason).toBe("blocked");
+  store.failing = undefined;
+  await vi.advanceTimersByTimeAsync(4 * FIRST_RETRY_MS);
+  expect(reading).toHaveBeenCalledTimes(4);
+  expect(keeper.keeping).toEqual({ unsaved: [] });
+  expect(vi.getTimerCount()).toBe(0);
+  store.failing = "blocked";
+  await keeper.read(reading);
+  await vi.advanceTimersByTimeAsync(FIRST_RETRY_MS);
+  expect(reading).toHaveBeenCalledTimes(6);
+  keeper.close();
+});
+
+test("reads it before the next entry is confirmed, and warns on while it cannot", async () => {
+  const { store, keeper } = setUp();
+  let isReadable = false;
+  const reading = vi.fn(async () => {
+    if (!isReadable) throw new StoreTrouble("aborted");
+  });
+  await keeper.read(reading);
+  const kept = await keeper.append([draft()]);
+  expect(kept.isStored).toBe(true);
+  expect(keeper.keeping.trouble?.reason).toBe("aborted");
+  isReadable = true;
+  const reads = reading.mock.calls.length;
+  await keeper.append([draft()]);
+  expect(reading).toHaveBeenCalledTimes(reads + 1);
+  expect(keeper.keeping).toEqual({ unsaved: [] });
+  await keeper.append([draft()]);
+  expect(reading).toHaveBeenCalledTimes(reads + 1);
+  expect(await store.everything()).toHaveLength(3);
   keeper.close();
 });
 

@@ -55,15 +55,66 @@ test("stores everything once, in order, as soon as the disk is back", async () =
   expect(after.isStored).toBe(true);
 });
 
+test("a request that the disk has forgotten holds nothing up, however much is said", async () => {
+  const { store, keeper } = setUp();
+  store.holdUp();
+  const first = keeper.append([draft()]);
+  await vi.advanceTimersByTimeAsync(PATIENCE_MS);
+  await first;
+  for (let n = 0; n < 6; n += 1) await keeper.append([draft()]);
+  store.forget();
+  for (let n = 0; n < 4; n += 1) {
+    await keeper.append([draft()]);
+    await vi.advanceTimersByTimeAsync(LONGEST_RETRY_MS / 3);
+  }
+  expect(keeper.keeping).toEqual({ unsaved: [] });
+  expect((await keeper.append([draft()])).isStored).toBe(true);
+  expect(await storedIds(store)).toHaveLength(12);
+});
+
+test("what is read late takes nothing away that is only in memory", async () => {
+  const { store, keeper } = setUp();
+  let read = () => {};
+  const reading = keeper.read(() => new Promise<void>((done) => (read = done)));
+  store.holdUp();
+  const appending = keeper.append([draft()]);
+  await vi.advanceTimersByTimeAsync(PATIENCE_MS);
+  await reading;
+  const { events } = await appending;
+  read();
+  await vi.advanceTimersByTimeAsync(0);
+  expect(keeper.keeping.unsaved).toEqual(events);
+  expect(keeper.keeping.trouble?.reason).toBe("slow");
+  keeper.close();
+});
+
 test("says that what is stored takes long to read, and takes it back once it is read", async () => {
   const { store, keeper } = setUp();
   store.holdUp();
-  const reading = keeper.read(store.session("s"));
+  const reading = keeper.read(() => store.session("s"));
   await vi.advanceTimersByTimeAsync(PATIENCE_MS);
   await reading;
   expect(keeper.keeping.trouble?.reason).toBe("slow");
   store.letGo();
   await vi.advanceTimersByTimeAsync(0);
+  expect(keeper.keeping).toEqual({ unsaved: [] });
+});
+
+test("reads again what took long and then could not be read", async () => {
+  const { keeper } = setUp();
+  let fail = (_: Error) => {};
+  const reading = vi
+    .fn<() => Promise<void>>()
+    .mockReturnValueOnce(new Promise((_, reject) => (fail = reject)))
+    .mockResolvedValueOnce();
+  const read = keeper.read(reading);
+  await vi.advanceTimersByTimeAsync(PATIENCE_MS);
+  await read;
+  await vi.advanceTimersByTimeAsync(LONGEST_RETRY_MS);
+  expect(reading).toHaveBeenCalledTimes(1);
+  fail(new Error("gone"));
+  await vi.advanceTimersByTimeAsync(LONGEST_RETRY_MS);
+  expect(reading).toHaveBeenCalledTimes(2);
   expect(keeper.keeping).toEqual({ unsaved: [] });
 });
 

@@ -18,6 +18,11 @@ export class SlowStore extends MemoryStore {
     this.#open();
   }
 
+  /** Does what it is asked from now on, and never what it was asked before. */
+  forget(): void {
+    this.#gate = Promise.resolve();
+  }
+
   override async append(drafts: readonly EventDraft[], signal?: AbortSignal): Promise<LogEvent[]> {
     this.asked += 1;
     await this.#gate;

@@ -35,6 +35,11 @@ export async function tryTrouble(
   const { context } = scene;
   await context.addInitScript(installFaults, undefined);
   await trouble.prepare?.(scene);
+  if (trouble.hasLog) {
+    const earlier = await Bench.open(browser, { url, context });
+    await earlier.type(BEFORE);
+    await earlier.page.close();
+  }
   if (trouble.isFromTheStart) await trouble.begin(scene);
   const bench = await Bench.open(browser, { url, context });
   scene.app = bench.page;
@@ -50,7 +55,7 @@ async function tell(bench: Bench, scene: Scene, trouble: Trouble): Promise<strin
   const check = (isSo: boolean, words: string) => {
     if (!isSo) faults.push(`${trouble.name}: ${words}`);
   };
-  const before = trouble.isFromTheStart ? [] : [BEFORE];
+  const before = trouble.isFromTheStart && !trouble.hasLog ? [] : [BEFORE];
   await bench.listen();
   if (!trouble.isFromTheStart) {
     await bench.say(BEFORE);
@@ -88,9 +93,11 @@ async function tell(bench: Bench, scene: Scene, trouble: Trouble): Promise<strin
   const stored = await storedEvents(bench.page);
   const all = [...before, ...DURING];
   check(String(textsOf(stored)) === String(all), `it stored “${textsOf(stored).join(", ")}”`);
+  const inTheEnd = before.length === 0 ? WEIGHT.withoutBefore : WEIGHT.during;
+  check(await weighs(bench, inTheEnd), "it did not show what could not be read at first");
   check(log.events.every(isOneOf(stored)), "it stored something else than it had exported");
   await bench.page.reload();
-  if (!trouble.isFromTheStart) check(await weighs(bench, weight), "a reload lost something");
+  if (!trouble.isFromTheStart) check(await weighs(bench, inTheEnd), "a reload lost something");
   return faults;
 }
 

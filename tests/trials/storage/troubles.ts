@@ -20,6 +20,8 @@ export interface Trouble {
   advice: string;
   /** It is there before the app is opened. */
   isFromTheStart: boolean;
+  /** The app has been opened before, and has a log. */
+  hasLog?: true;
   prepare?(scene: Scene): Promise<void>;
   begin(scene: Scene): Promise<void>;
   end(scene: Scene): Promise<void>;
@@ -59,6 +61,7 @@ export const TROUBLES: readonly Trouble[] = [
     name: "storing is refused from the start",
     advice: storingWords.refused,
     isFromTheStart: true,
+    hasLog: true,
     begin: async ({ context }) => {
       await context.addInitScript(() => {
         window.fault = "refused";
