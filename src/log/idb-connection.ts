@@ -17,13 +17,23 @@ const LOST = ["InvalidStateError", "AbortError", "UnknownError"];
 /** A connection to the database that comes back after the browser has cut it. */
 export class Connection {
   readonly #name: string;
+  readonly #beforeOpen: () => Promise<void>;
   readonly #onOpen: (db: LogDatabase) => Promise<void>;
   #attempt: Attempt | undefined;
   #isClosed = false;
 
-  /** @param onOpen is waited for before anything is done on a connection; must not fail */
-  constructor(name: string, onOpen: (db: LogDatabase) => Promise<void> = async () => {}) {
+  /**
+   * Neither of the two may fail.
+   * @param beforeOpen is waited for before the database is opened and brought up to date
+   * @param onOpen is waited for before anything is done on a connection
+   */
+  constructor(
+    name: string,
+    beforeOpen: () => Promise<void> = async () => {},
+    onOpen: (db: LogDatabase) => Promise<void> = async () => {},
+  ) {
     this.#name = name;
+    this.#beforeOpen = beforeOpen;
     this.#onOpen = onOpen;
   }
 
@@ -75,6 +85,7 @@ export class Connection {
     const attempt: Attempt = {
       blocked,
       db: (async () => {
+        await this.#beforeOpen();
         const db = await openDB<LogSchema>(this.#name, SCHEMA_VERSION, {
           upgrade: (db, from, _to, tx) => upgrade(db, from, tx),
           blocked: () => refuse(new StoreTrouble("blocked")),

@@ -3,6 +3,7 @@ import type { LogCopy } from "./copy.ts";
 import { newDevice, stampNext, tookOver, type Written } from "./device.ts";
 import type { EventDraft, LogEvent } from "./event.ts";
 import { Connection } from "./idb-connection.ts";
+import { copyFirst } from "./idb-copy-first.ts";
 import { sound } from "./idb-damage.ts";
 import { keepDigest, markStale } from "./idb-digests.ts";
 import { putOut } from "./idb-outbox.ts";
@@ -47,7 +48,11 @@ export class IdbStore implements LogStore {
   constructor(name: string, clock: SteadyClock, copy?: LogCopy) {
     this.#clock = clock;
     this.#copy = copy;
-    this.#connection = new Connection(name, async (db) => copy && refill(db, copy));
+    this.#connection = new Connection(
+      name,
+      async () => copy && copyFirst(name, copy),
+      async (db) => copy && refill(db, copy),
+    );
     this.#tabs = new TabChannel(
       name,
       (events) => this.#tell(events),

@@ -5,6 +5,7 @@ import type { LogEvent } from "../../src/log/event.ts";
 import { IdbStore } from "../../src/log/idb-store.ts";
 import { assertEqual, draft, event } from "../log/store-contract.ts";
 import { type IdbCheck, open, withMethod } from "./store-checks.ts";
+import { makeV1, V1_DEVICE, V1_EVENTS } from "./store-v1.ts";
 
 /** Sooner than the store gives the copy up. */
 const isDoneSoon = (work: Promise<unknown>) =>
@@ -158,6 +159,37 @@ export const COPY_CHECKS: readonly IdbCheck[] = [
       const copy = new ScriptedCopy();
       const [stored] = await openWith(database, copy).append([said]);
       assertEqual(copy.copied, { events: [stored], device: stored?.device }, "copied");
+    },
+  },
+  {
+    name: "copies a log of an earlier version before it is brought up to date, and but once",
+    async run(database) {
+      await makeV1(database);
+      const versions: (number | undefined)[] = [];
+      class Watching extends ScriptedCopy {
+        override async add(events: readonly LogEvent[], device?: string): Promise<void> {
+          const known = await indexedDB.databases();
+          versions.push(known.find(({ name }) => name === database)?.version);
+          await super.add(events, device);
+        }
+      }
+      const copy = new Watching();
+      const [known] = V1_EVENTS;
+      if (known) copy.copied.events.push(known);
+      await openWith(database, copy).sessions();
+      assertEqual(versions, [1], "versions when it was copied");
+      assertEqual(copy.copied, { events: V1_EVENTS, device: V1_DEVICE.id }, "copied");
+      await openWith(database, copy).sessions();
+      assertEqual(versions, [1], "not again");
+    },
+  },
+  {
+    name: "brings a log of an earlier version up to date though it cannot be copied",
+    async run(database) {
+      await makeV1(database);
+      const copy = new ScriptedCopy();
+      copy.read = () => Promise.reject(new Error("no file can be read"));
+      assertEqual((await openWith(database, copy).sessions()).length, 2, "sessions");
     },
   },
 ];

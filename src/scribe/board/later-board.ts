@@ -31,7 +31,11 @@ export function laterBoard(desks: Desks) {
   return {
     ...shown,
     /** Goes on with the board that this phone is on, if it is on one. */
-    goOn: async () => (await board()).goOn(),
+    goOn: async () => {
+      // The log goes first: it is copied before it is brought up to date.
+      await desks.own.store.lastWritten();
+      await (await board()).goOn();
+    },
     follow(): () => void {
       const following = board().then((one) => one.follow());
       following.catch(() => {});
