@@ -24,12 +24,16 @@ export const V1_EVENTS: readonly LogEvent[] = (
 ).map((one) => ({ v: 1, id: `v1-${one.seq}`, device: V1_DEVICE.id, verdict: "log", ...one }));
 
 /** Makes the database and leaves it closed. */
-export async function makeV1(name: string, extra: readonly unknown[] = []): Promise<void> {
+export async function makeV1(
+  name: string,
+  extra: readonly unknown[] = [],
+  device: object = V1_DEVICE,
+): Promise<void> {
   const opening = indexedDB.open(name, 1);
   opening.onupgradeneeded = () => {
     const events = opening.result.createObjectStore("events", { keyPath: "id" });
     events.createIndex("session", "session");
-    opening.result.createObjectStore("device").put(V1_DEVICE, "this");
+    opening.result.createObjectStore("device").put(device, "this");
     opening.result.createObjectStore("damaged", { autoIncrement: true });
     for (const event of [...V1_EVENTS, ...extra]) events.put(event);
   };

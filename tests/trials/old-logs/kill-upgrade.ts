@@ -1,6 +1,7 @@
 /**
  * The browser is killed while a large log of version 1 is brought up to date, and started again: the
- * log is then of the old version or the new one, whole, and the app opens it.
+ * log is then of the old version or the new one, whole, and the app opens it. Where the browser finds
+ * it damaged and throws it away, the app has it from the copy.
  */
 import { cpSync, mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
@@ -13,6 +14,7 @@ import { LOG_NAME } from "../../../src/log/log-name.ts";
 import { randomOf } from "../../simulation/random.ts";
 import { DoomedBrowser } from "../kill/doomed-browser.ts";
 import { Reports } from "../kill/reports.ts";
+import { tearJournal } from "../kill/torn-journal.ts";
 import { pageScript } from "../page-script.ts";
 import { LETS_NAMES_BE } from "../sent-as-text.ts";
 import { largeLog } from "./large-log.ts";
@@ -32,8 +34,9 @@ export interface UpgradeReport {
   kills: number;
   /** How many kills fell after the beginning of the upgrade and before the page was told of its end. */
   within: number;
-  /** Of those, after how many the log was of the version before. */
+  /** Of those, after how many the log was of the version before, and after how many it was thrown away. */
   before: number;
+  thrownAway: number;
   /** How long one takes that nobody disturbs, in milliseconds. */
   wholeMs: number;
   faults: readonly string[];
@@ -43,6 +46,8 @@ export interface UpgradeReport {
 const LIMIT_MS = 60_000;
 /** The latest kill, in parts of an upgrade: one that is over by then is killed at its end. */
 const LATEST = 1.25;
+/** After how many kills within the upgrade a write is left cut off, which by itself it seldom is. */
+const TORN = 0.3;
 /** A session that is in every log of version 1, and what the app shows of it. */
 const SESSION = "saturday";
 const WEIGHT = "3 lb";
@@ -65,18 +70,21 @@ export async function killUpgrades(options: UpgradeOptions): Promise<UpgradeRepo
   try {
     await makeLog(setting);
     const { tookMs: wholeMs } = await onCopy(setting, (profile) => upgraded(setting, profile));
-    const logs: LogAsIs[] = [];
+    const logs: (LogAsIs | undefined)[] = [];
     for (let n = 0; n < options.kills; n += 1) {
       const afterMs = random.between(0, LATEST * wholeMs);
+      const isTorn = random.happens(TORN);
       await onCopy(setting, async (profile) => {
         const { isWithin } = await upgraded(setting, profile, afterMs);
+        if (isWithin && isTorn) await tear(setting, profile);
         const log = await look(setting, profile, `killed after ${Math.round(afterMs)} ms`);
         if (isWithin) logs.push(log);
       });
     }
-    const before = logs.filter(({ version }) => version < SCHEMA_VERSION).length;
+    const before = logs.filter((log) => log && log.version < SCHEMA_VERSION).length;
+    const thrownAway = logs.filter((log) => !log).length;
     const { kills } = options;
-    return { kills, wholeMs, within: logs.length, before, faults: [...setting.faults] };
+    return { kills, wholeMs, within: logs.length, before, thrownAway, faults: [...setting.faults] };
   } finally {
     await reports.close();
     rmSync(original, { recursive: true, force: true });
@@ -162,8 +170,29 @@ async function upgraded(
   return { isWithin: done === undefined, tookMs: (done ?? performance.now()) - begun };
 }
 
-/** Looks at what is left, past the app and then with it. @returns the log as it was left */
-async function look(setting: Setting, profile: string, when: string): Promise<LogAsIs> {
+/** Leaves a write cut off, and has the browser write on behind it. */
+async function tear({ url }: Setting, profile: string): Promise<void> {
+  tearJournal(profile);
+  const browser = await DoomedBrowser.start(profile);
+  try {
+    await browser.page.goto(`${url}icon.svg`);
+    await browser.page.evaluate(
+      () =>
+        new Promise((done) => {
+          indexedDB.open("another").onsuccess = done;
+        }),
+    );
+  } finally {
+    browser.kill();
+    await browser.gone();
+  }
+}
+
+/**
+ * Looks at what is left, past the app and then with it.
+ * @returns the log as it was left; undefined if the browser has thrown it away
+ */
+async function look(setting: Setting, profile: string, when: string): Promise<LogAsIs | undefined> {
   const { url, right, faults } = setting;
   const browser = await DoomedBrowser.start(profile);
   try {
@@ -171,12 +200,14 @@ async function look(setting: Setting, profile: string, when: string): Promise<Lo
     await page.addInitScript(LETS_NAMES_BE);
     await page.goto(`${url}icon.svg`);
     const left = await logAsIs(page);
-    for (const words of checkLog(left, right)) faults.add(`${when}: ${words}`);
+    if (!left && !browser.hasThrownAway) faults.add(`${when}: there is no log`);
+    for (const words of left ? checkLog(left, right) : []) faults.add(`${when}: ${words}`);
     await page.goto(url);
     if (!(await shows(page))) faults.add(`${when}: the app does not show ${WEIGHT}`);
     const opened = await logAsIs(page);
-    if (opened.version !== SCHEMA_VERSION) faults.add(`${when}: still version ${opened.version}`);
-    for (const words of checkLog(opened, right)) faults.add(`${when}, then opened: ${words}`);
+    if (opened?.version !== SCHEMA_VERSION) faults.add(`${when}: still version ${opened?.version}`);
+    for (const words of opened ? checkLog(opened, right) : [])
+      faults.add(`${when}, then opened: ${words}`);
     return left;
   } finally {
     browser.kill();

@@ -6,11 +6,20 @@ const SESSIONS = 40;
 const DAY_MS = 86_400_000;
 const MINUTE_MS = 60_000;
 
+/** Written last, and here: in the session that was open then. */
+const LAST: LogEvent = {
+  ...{ v: 1, id: "v1-4", session: "saturday", device: V1_DEVICE.id, seq: V1_DEVICE.seq + 1 },
+  ...{ at: V1_DEVICE.lastAt + MINUTE_MS, verdict: "log" },
+  body: { kind: "entry", statement: { kind: "drop" } },
+};
+const DEVICE = { ...V1_DEVICE, seq: LAST.seq, lastAt: LAST.at };
+
 /** All that is in it: so many events, and the few that every log of version 1 has. */
-export const largeLog = (count: number): LogEvent[] => [...V1_EVENTS, ...more(count)];
+export const largeLog = (count: number): LogEvent[] => [...V1_EVENTS, ...more(count), LAST];
 
 /** Makes it and leaves it closed. */
-export const makeLarge = (name: string, count: number): Promise<void> => makeV1(name, more(count));
+export const makeLarge = (name: string, count: number): Promise<void> =>
+  makeV1(name, [...more(count), LAST], DEVICE);
 
 function more(count: number): LogEvent[] {
   const first = V1_DEVICE.lastAt - SESSIONS * DAY_MS;

@@ -12,8 +12,8 @@ export interface LogAsIs {
   listed?: number;
 }
 
-/** From a page of the app's own place on the web. */
-export async function logAsIs(page: Page): Promise<LogAsIs> {
+/** From a page of the app's own place on the web. @returns undefined if there is none */
+export async function logAsIs(page: Page): Promise<LogAsIs | undefined> {
   // As text: a driver takes seconds over so many objects.
   const read = await page.evaluate(async (name) => {
     const finished = <T>(request: IDBRequest<T>) =>
@@ -21,7 +21,11 @@ export async function logAsIs(page: Page): Promise<LogAsIs> {
         request.onsuccess = () => done(request.result);
         request.onerror = () => failed(request.error);
       });
-    const db = await finished(indexedDB.open(name));
+    const opening = indexedDB.open(name);
+    // It would be made anew.
+    opening.onupgradeneeded = () => opening.transaction?.abort();
+    const db = await finished(opening).catch(() => undefined);
+    if (!db) return undefined;
     try {
       const tx = db.transaction([...db.objectStoreNames]);
       const stored = tx.objectStore("events");
@@ -35,7 +39,7 @@ export async function logAsIs(page: Page): Promise<LogAsIs> {
       db.close();
     }
   }, LOG_NAME);
-  return JSON.parse(read) as LogAsIs;
+  return read === undefined ? undefined : (JSON.parse(read) as LogAsIs);
 }
 
 /**

@@ -27,12 +27,12 @@ async function everyVersion(url: string): Promise<Line> {
 
 async function killedWithin(url: string, seed: number): Promise<Line> {
   const report = await killUpgrades({ url, seed, kills: KILLS, events: EVENTS });
-  const { within, before, wholeMs, kills, faults } = report;
+  const { within, before, thrownAway, wholeMs, kills, faults } = report;
   return {
     promise: PROMISE,
     tried: `the browser killed while one of version 1 with ${EVENTS} events is brought up to date`,
     cases: kills,
     faults,
-    figures: `${within} kills within the upgrade (${Math.round(wholeMs)} ms undisturbed), the others at its end; of those within, ${before} left the old version, ${within - before} the new one`,
+    figures: `${within} kills within the upgrade (${Math.round(wholeMs)} ms undisturbed), the others at its end; of those within, ${before} left the old version, ${within - before - thrownAway} the new one, and ${thrownAway} times the browser threw it away`,
   };
 }
