@@ -31,14 +31,21 @@ async function copyEarlier(name: string, copy: LogCopy): Promise<void> {
   );
 }
 
-/** In one go, and closed at once: whoever brings the log up to date waits for it. */
+/**
+ * In one go, then closed: whoever brings the log up to date waits for it.
+ * @throws if it is not there any more; an empty one of the earlier version could never be brought up
+ */
 async function readEarlier(name: string, version: number) {
-  const db = await openDB<LogSchema>(name, version);
+  const db = await openDB<LogSchema>(name, version, {
+    upgrade: (_db, _from, _to, tx) => tx.abort(),
+  });
   try {
     const tx = db.transaction(["device", "events"]);
     const [device, events] = await Promise.all([
       tx.objectStore("device").get(THIS_DEVICE),
       tx.objectStore("events").getAll(),
+      // Closed before that, it would stand in the way of the new version for a moment.
+      tx.done,
     ]);
     return { device, events };
   } finally {
