@@ -1,6 +1,7 @@
 /** The log as one JSON document, out and in; its JSON Schema is `public/pegscribe-log.schema.json`. */
 import * as v from "valibot";
 import { transferWords } from "../words/transfer.ts";
+import { boundedJson } from "./bounded-json.ts";
 import { eventSchema, type LogEvent } from "./event.ts";
 import { inTime } from "./patience.ts";
 import { Refusal } from "./refusal.ts";
@@ -73,7 +74,7 @@ export async function exportLog(options: ExportOptions): Promise<LogDocument> {
  * @throws Refusal
  */
 export function readDocument(text: string): LogDocument {
-  const document = parse(text);
+  const document = boundedJson(text);
   const head = v.safeParse(
     v.looseObject({ format: v.literal(FORMAT), version: v.number() }),
     document,
@@ -141,14 +142,6 @@ function partsIn(value: unknown): number {
     parts += name.length / LETTERS_PER_PART + partsIn(part);
   }
   return parts;
-}
-
-function parse(text: string): unknown {
-  try {
-    return JSON.parse(text);
-  } catch {
-    return undefined;
-  }
 }
 
 async function readStored(store: LogStore, session: string | undefined) {

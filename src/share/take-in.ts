@@ -3,9 +3,10 @@ import type { LogEvent } from "../log/event.ts";
 import { Refusal } from "../log/refusal.ts";
 import type { LogStore } from "../log/store.ts";
 import { type Merged, mergeEvents, readDocument } from "../log/transfer.ts";
+import { sharedWords } from "../words/shared.ts";
 import { transferWords } from "../words/transfer.ts";
 import { readEventsCsv } from "./csv/events-csv.ts";
-import { codeIn } from "./link/link.ts";
+import { codeIn, LONGEST_CODE } from "./link/link.ts";
 
 const BYTES_PER_MB = 1_000_000;
 /** A season of 300 sessions of 500 events is some 70 MB as JSON; phones open no more than this. */
@@ -32,10 +33,16 @@ export async function takeIn(store: LogStore, file: Blob): Promise<TakenIn> {
   const text = await textOf(file);
   const form = formOf(text);
   const code = form === "other" ? codeIn(text) : undefined;
-  if (code !== undefined) return { shared: code };
+  if (code !== undefined) return { shared: inLength(code) };
   const { events, ...beside } = read(text, form);
   const sessions = new Set(events.map(({ session }) => session)).size;
   return { log: { ...beside, sessions, ...(await mergeEvents(store, events)) } };
+}
+
+/** It goes into the address to be opened, where a browser is busy for seconds with a far longer one. */
+function inLength(code: string): string {
+  if (code.length > LONGEST_CODE) throw new Refusal(sharedWords.tooMuch);
+  return code;
 }
 
 interface Read extends Pick<TakenLog, "damaged" | "settings"> {

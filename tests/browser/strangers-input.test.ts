@@ -6,7 +6,7 @@ import { ROUTES } from "../../src/screens/routes.ts";
 import { INJECTIONS } from "../share/days.ts";
 import { appInBrowser } from "./app-in-browser.ts";
 import { Bench } from "./bench.ts";
-import { asFile, goTo, phoneWith, takeIn } from "./phone-with.ts";
+import { goTo, phoneWith } from "./phone-with.ts";
 
 const app = appInBrowser();
 
@@ -113,18 +113,22 @@ test.each([
   await bench.close();
 });
 
-test("a file of 100 MB is refused in a sentence, and nothing changes", async () => {
+test.each([
+  ["100 MB", 100_000_000, "x", "This file has 100 MB, more than any log"],
+  ["nothing but brackets", 79_000_000, "[", "This is not a file that Pegscribe wrote"],
+])("a file of %s is refused in a sentence, and nothing changes", async (_, size, letter, says) => {
   const bench = await Bench.open(app.browser, { url: app.url });
-  await takeIn(bench, asFile("x"));
-  await bench.page.evaluate(() => {
-    const files = new DataTransfer();
-    files.items.add(new File([new Uint8Array(100_000_000)], "large.json"));
-    const input = document.querySelector<HTMLInputElement>("input[type=file]");
-    if (!input) throw new Error("No place to choose a file.");
-    input.files = files.files;
-    input.dispatchEvent(new Event("change", { bubbles: true }));
-  });
-  await bench.page.getByText("This file has 100 MB, more than any log").waitFor();
+  await goTo(bench.page, "files");
+  await bench.page.locator("input[type=file]").evaluate(
+    (input: HTMLInputElement, [letters, of]) => {
+      const files = new DataTransfer();
+      files.items.add(new File([of.repeat(letters)], "large.json"));
+      input.files = files.files;
+      input.dispatchEvent(new Event("change", { bubbles: true }));
+    },
+    [size, letter] as const,
+  );
+  await bench.page.getByText(says).waitFor();
   expect(bench.complaints).toEqual([]);
   await bench.close();
 });

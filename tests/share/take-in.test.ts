@@ -55,6 +55,28 @@ describe("what was saved", () => {
     },
   );
 
+  test("is taken in whole, however long the table, and whatever stands in lines of it", async () => {
+    const line = 'say "so",\r\n';
+    const notes = Array.from({ length: 3000 }, (_, n) =>
+      entry(n + 4, { kind: "note", text: line.repeat(150) }),
+    );
+    await store.put(notes);
+    const file = await written("events");
+    expect(file.size).toBeGreaterThan(5_000_000);
+    const other = newStore();
+    await takeIn(other, file);
+    expect(await other.everything()).toEqual([...EVENTS, ...notes]);
+  });
+
+  test("is taken in whatever brackets stand in its notes", async () => {
+    const deep = "[{".repeat(100);
+    const texts = [deep, `"${deep}`, `\\"${deep}`, `${deep}\\`, ...Array(70).fill("]")];
+    await store.put(texts.map((text, n) => entry(n + 4, { kind: "note", text })));
+    const other = newStore();
+    expect(await takeIn(other, await written("json"))).toMatchObject({ log: { added: 77 } });
+    expect(await other.everything()).toEqual(await store.everything());
+  });
+
   test("is taken in from UTF-16 too, as some spreadsheets write it", async () => {
     const csv = (await (await written("events")).text()).replace("\uFEFF", "");
     const wide = new Uint16Array([...`\uFEFF${csv}`].map((letter) => letter.charCodeAt(0)));
@@ -62,6 +84,8 @@ describe("what was saved", () => {
   });
 });
 
+const logWith = (more: string) =>
+  `{"format":"pegscribe-log","version":1,"exportedAt":0,"events":[],"damaged":[],"more":${more}}`;
 const withPlan = (plan: object) => ({ ...EVENTS[0], id: "plan", body: { kind: "plan", plan } });
 
 describe("what is refused says why, and changes nothing", () => {
@@ -144,6 +168,22 @@ describe("what is refused says why, and changes nothing", () => {
         ),
       /Record 4 .* more than Pegscribe ever writes in one/,
     ],
+    [
+      "a log with lists in lists in lists",
+      () => logWith(`${"[".repeat(100)}${"]".repeat(100)}`),
+      /cut off or damaged/,
+    ],
+    [
+      "a log with more in it than any",
+      () => logWith(`[${"{},".repeat(4e6)}0]`),
+      /cut off or damaged/,
+    ],
+    [
+      "a table with a row as long as a book",
+      async () => (await (await written("events")).text()).replace("topping", "x".repeat(9e6)),
+      /^Row 4 .* is cut off/,
+    ],
+    ["a link as long as a book", () => `#v1.${"A".repeat(500_000)}`, /link is far too long/],
     [
       "a table by its first row that is no good, whatever comes after",
       async () =>

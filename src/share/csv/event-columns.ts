@@ -2,6 +2,7 @@
  * An event as a row and a row as an event. Everything is in the row: what has no column of its own,
  * of whatever kind, stands as JSON in the last one.
  */
+import { boundedJson } from "../../log/bounded-json.ts";
 import type { LogEvent } from "../../log/event.ts";
 import { type Cell, utcMoment, utcText } from "./cells.ts";
 
@@ -154,13 +155,7 @@ const numberIn = (cell: string | undefined): number | undefined =>
   cell ? Number(cell) : undefined;
 
 /** Where it is no JSON, the text that it is, which nothing takes for a list or for fields. */
-function jsonIn(cell: string): unknown {
-  try {
-    return JSON.parse(cell);
-  } catch {
-    return cell;
-  }
-}
+const jsonIn = (cell: string): unknown => boundedJson(cell) ?? cell;
 
 const isFields = (value: unknown): value is Fields =>
   typeof value === "object" && value !== null && !Array.isArray(value);

@@ -23,18 +23,27 @@ export function readEventsCsv(text: string): LogEvent[] {
   const [headers, delimiter] = headersIn(table);
   const events: LogEvent[] = [];
   let line = 0;
+  let read = 0;
   // Row by row: the first that is no good ends it, before the rest has taken time and room.
   Papa.parse<string[]>(table, {
     delimiter,
     skipEmptyLines: "greedy",
+    chunkSize: LONGEST_ROW,
     step({ data, errors }) {
       line += 1;
       if (errors.length > 0) throw new Refusal(transferWords.tornRow(line));
       if (line > 1) events.push(eventIn(headers, data, line));
     },
+    chunk({ meta: { cursor } }: Papa.ParseResult<string[]>) {
+      if (cursor === read) throw new Refusal(transferWords.tornRow(line + 1));
+      read = cursor;
+    },
   });
   return events;
 }
+
+/** In letters. What is wrong with a row is gathered until it ends: one without an end would fill the memory. */
+const LONGEST_ROW = 4_000_000;
 
 /** No headers of ours are as long, in letters. */
 const LONGEST_HEADERS = 10_000;

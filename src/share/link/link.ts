@@ -18,7 +18,7 @@ const VERSION = 1;
 /** What messengers and browsers carry without trouble (common practice, no source), in letters. */
 export const LONGEST_LINK = 8192;
 /** Most letters that are looked at at all, and most bytes that they may unpack to. */
-const LONGEST_CODE = 400_000;
+export const LONGEST_CODE = 400_000;
 const MOST_UNPACKED = 2_000_000;
 
 /** What a link shows: the sums, and where it holds each fish, the session they follow from. */
@@ -62,7 +62,7 @@ export const codeIn = (text: string): string | undefined =>
 export async function readCode(code: string): Promise<Shared> {
   const [, version = "", packed = ""] = /^v(\d+)\.(.*)$/s.exec(code) ?? [];
   if (Number(version) > VERSION) throw new Refusal(sharedWords.newer);
-  if (packed.length > LONGEST_CODE) throw new Refusal(sharedWords.tooMuch);
+  if (code.length > LONGEST_CODE) throw new Refusal(sharedWords.tooMuch);
   const bytes = fromBase64Url(packed);
   const text = bytes && (await unsqueeze(bytes, MOST_UNPACKED));
   const shared = text === undefined ? undefined : sharedIn(text);
