@@ -37,12 +37,12 @@ export class TabLock {
 
   /**
    * Whether this tab may act for all: it has the lock, or no tab has and this one is in sight. Where
-   * browsers have no locks, always.
+   * browsers have no locks, always; where they tell of none, as with storage blocked, while in sight.
    */
   async isOurs(): Promise<boolean> {
     const { locks } = navigator as Partial<Navigator>;
     if (!locks || this.#release) return true;
-    const { held = [] } = await locks.query();
+    const { held = [] } = await locks.query().catch((): LockManagerSnapshot => ({}));
     return held.every(({ name }) => name !== this.#name) && !document.hidden;
   }
 

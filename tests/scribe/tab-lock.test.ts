@@ -60,6 +60,13 @@ test("while no tab listens, the one in sight speaks up", async () => {
   expect(await ours(one)).toEqual([false]);
 });
 
+test("where a browser refuses its locks, as with storage blocked, each tab takes itself for the one", async () => {
+  const refuse = () => Promise.reject(new DOMException("denied", "SecurityError"));
+  vi.stubGlobal("navigator", { locks: { request: refuse, query: refuse } });
+  const one = tab();
+  expect([await one.take(), await one.isOurs()]).toEqual([true, true]);
+});
+
 test("where a browser has no locks, each tab takes itself for the one", async () => {
   vi.stubGlobal("navigator", {});
   const [one, two] = [tab(), tab()];
