@@ -9,7 +9,7 @@ export interface DecoderModule extends SoundSwallowerModule {
   _free(address: number): void;
   HEAPU8: Uint8Array;
   HEAP32: Int32Array;
-  /** Takes over memory as a file; 0 on failure. */
+  /** Memory as a file; freeing the file does not free the memory. 0 on failure. */
   _s3file_init(address: number, bytes: number): number;
   _s3file_free(file: number): number;
   _bin_mdef_read_s3file(file: number, contextIndependent: number): number;

@@ -35,6 +35,8 @@ const BEAMS: Config = { beam: 1e-80, pbeam: 1e-80, wbeam: 1e-60, maxhmmpf: 3000 
 export class PhraseDecoder {
   readonly #module: DecoderModule;
   readonly #decoder: Decoder & { cdecoder: number };
+  /** Memory that the C side works in, and leaves to whoever handed it over. */
+  readonly #handed: number[] = [];
   /** Where the C side writes the score. */
   readonly #scoreAddress: number;
 
@@ -81,8 +83,8 @@ export class PhraseDecoder {
   }
 
   delete(): void {
-    this.#module._free(this.#scoreAddress);
     this.#decoder.delete();
+    for (const address of [this.#scoreAddress, ...this.#handed]) this.#module._free(address);
   }
 
   /** The steps of the package's own `initialize`, from memory instead of from files. */
@@ -122,9 +124,9 @@ export class PhraseDecoder {
     this.#decoder.initialized = true;
   }
 
-  /** The module frees what it is handed. */
   #file(bytes: Uint8Array): number {
     const address = this.#module._malloc(bytes.length + 1);
+    this.#handed.push(address);
     this.#module.HEAPU8.set(bytes, address);
     this.#module.HEAPU8[address + bytes.length] = 0;
     return this.#module._s3file_init(address, bytes.length);
