@@ -1,19 +1,21 @@
 /** What goes over the wire: one event, or who sits at the seat. */
 import * as v from "valibot";
 import { eventSchema } from "../log/event.ts";
+import { isPossible, LARGEST } from "../log/possible.ts";
 import { standingSchema } from "./membership.ts";
 
 /** The longest message a board takes, in bytes; an event with its longest note stays under it. */
 export const MOST_BYTES = 64 * 1024;
 
-const moment = v.pipe(v.number(), v.finite());
+const moment = v.pipe(v.number(), v.minValue(0), v.maxValue(LARGEST));
 
 const messageSchema = v.variant("is", [
   v.object({
     is: v.literal("event"),
     /** By the phone's clock when it was sent, milliseconds since the epoch. */
     sentAt: moment,
-    event: eventSchema,
+    /** Of one that can't be, the sums would put everybody's places wrong. */
+    event: v.pipe(eventSchema, v.check(isPossible)),
   }),
   v.object({
     is: v.literal("standing"),

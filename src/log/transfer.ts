@@ -4,6 +4,7 @@ import { transferWords } from "../words/transfer.ts";
 import { boundedJson } from "./bounded-json.ts";
 import { eventSchema, type LogEvent } from "./event.ts";
 import { inTime } from "./patience.ts";
+import { isPossible } from "./possible.ts";
 import { Refusal } from "./refusal.ts";
 import type { LogStore } from "./store.ts";
 import { toTrouble } from "./trouble.ts";
@@ -97,12 +98,6 @@ export interface Merged {
   takenOut: string[];
 }
 
-/**
- * No time after 2100 (in milliseconds since the epoch), and no weight or length as large, is
- * anybody's; sums over larger ones would run out of numbers.
- */
-const LARGEST = 4_102_444_800_000;
-
 /** A plan with hundreds of words of the angler's own has fewer parts; many more stop a phone. */
 const MOST_PARTS = 3000;
 const LETTERS_PER_PART = 1000;
@@ -112,7 +107,7 @@ const LETTERS_PER_PART = 1000;
  * @throws Refusal, or StoreTrouble if storing fails
  */
 export async function mergeEvents(store: LogStore, events: readonly LogEvent[]): Promise<Merged> {
-  const odd = events.findIndex((event) => event.at < 0 || !isWithin(LARGEST, event));
+  const odd = events.findIndex((event) => !isPossible(event));
   if (odd >= 0) throw new Refusal(transferWords.impossible(odd + 1));
   const overfull = events.findIndex((event) => partsIn(event) > MOST_PARTS);
   if (overfull >= 0) throw new Refusal(transferWords.overfull(overfull + 1));
@@ -124,13 +119,6 @@ export async function mergeEvents(store: LogStore, events: readonly LogEvent[]):
     known: events.length - left.length - added.length,
     takenOut: [...new Set(left.map(({ session }) => session))],
   };
-}
-
-/** Whether every number in it, however deep, is between -`most` and `most`. */
-function isWithin(most: number, value: unknown): boolean {
-  if (typeof value === "number") return Math.abs(value) <= most;
-  if (typeof value !== "object" || value === null) return true;
-  return Object.values(value).every((part) => isWithin(most, part));
 }
 
 /** How many values, names of fields and thousands of letters are in it, however deep. */

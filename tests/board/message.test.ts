@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import { type Message, MOST_BYTES, packed, unpacked } from "../../src/board/message.ts";
+import type { EntryStatement } from "../../src/log/event.ts";
 
 const STANDING = { name: "Ada", peg: "12", section: "A" };
 const message = (more: object = {}): Message => ({
@@ -9,8 +10,20 @@ const message = (more: object = {}): Message => ({
 const padded = (bytes: number) =>
   new TextEncoder().encode(new TextDecoder().decode(packed(message())).padEnd(bytes));
 
-test("a message comes back as it went out", () => {
-  expect(unpacked(packed(message()))).toEqual(message());
+/** An event in place of the standing. */
+const said = (statement: EntryStatement, at = 5) => ({
+  ...{ is: "event", session: undefined, standing: undefined },
+  event: {
+    ...{ v: 1, id: "e", session: "s", device: "d", seq: 1, at, verdict: "log" },
+    body: { kind: "entry", statement },
+  },
+});
+
+test.each([
+  ["a standing", message()],
+  ["an event", message(said({ kind: "fish", weightG: 900 }))],
+])("%s comes back as it went out", (_, whole) => {
+  expect(unpacked(packed(whole))).toEqual(whole);
 });
 
 test("one that is longer than a board takes is not looked at", () => {
@@ -23,6 +36,11 @@ test.each([
   ["a peg as long as a sentence", { standing: { ...STANDING, peg: "1".repeat(41) } }],
   ["a session as long as a sentence", { session: "s".repeat(65) }],
   ["a name of blanks", { standing: { name: " \u2028" } }],
+  ["a clock beyond all days", { sentAt: 9e15 }],
+  ["a clock before all", { sentAt: -1 }],
+  ["a weight beyond all", said({ kind: "fish", weightG: 1e300 })],
+  ["a shift beyond all", said({ kind: "change", depthByMm: -1e300 })],
+  ["a time before all", said({ kind: "drop" }, -1)],
 ])("one with %s is no message", (_, more) => {
   expect(unpacked(packed(message(more)))).toBeUndefined();
 });
