@@ -1,11 +1,5 @@
 import { beforeEach, describe, expect, it } from "vitest";
-import {
-  END_LIMIT_MS,
-  FIRST_OPEN_LIMIT_MS,
-  OPEN_LIMIT_MS,
-  READY_LIMIT_MS,
-  SOUND_LIMIT_MS,
-} from "../../../src/speech/offline/offline-recogniser.ts";
+import { USUAL_VOICE } from "../../../src/speech/offline/suit.ts";
 import { Scene } from "./scripted-worker.ts";
 
 let scene: Scene;
@@ -14,20 +8,21 @@ beforeEach(() => {
   scene = new Scene();
 });
 
-const heard = (text: string) => {
-  const now = scene.clock.now();
-  return { is: "heard", text, confidence: 0.9, startedAt: now - 800, endedAt: now } as const;
-};
+const heard = (text: string) => scene.heard(text);
 
 describe("hearing", () => {
   it("opens the microphone, hands its sound to the worker, and tells what it says", async () => {
     await scene.start();
-    expect(scene.worker.told.map(({ is }) => is)).toEqual(["prepare", "listen"]);
+    expect(scene.worker.told).toMatchObject([
+      { is: "prepare", base: "https://pegs.example/" },
+      { is: "listen", rateHz: 48_000 },
+    ]);
     expect(scene.ears.told).toEqual([]);
     scene.worker.says({ is: "ready" });
     scene.worker.says({ is: "interim", text: "new" });
     scene.worker.says(heard("new net"));
     expect(scene.ears.told).toEqual(["listening", "said: new net"]);
+    expect(scene.ears.interims).toEqual(["new"]);
     expect(scene.ears.utterances[0]).toMatchObject({
       by: "offline",
       startedAt: scene.clock.now() - 800,
@@ -35,8 +30,12 @@ describe("hearing", () => {
   });
 
   it("delivers what was said before it ends, and lets go of the microphone", async () => {
+    scene.recogniser.stop();
     await scene.listen();
     scene.recogniser.stop();
+    scene.recogniser.stop();
+    const told = scene.worker.told.map(({ is }) => is);
+    expect(told).toEqual(["prepare", "listen", "finish"]);
     expect(scene.ears.told).toEqual(["listening"]);
     scene.worker.says(heard("all out"));
     scene.worker.says({ is: "finished" });
@@ -89,12 +88,35 @@ describe("hearing", () => {
     expect([scene.workers.length, scene.microphones.length]).toEqual([0, 0]);
   });
 
-  it("closes a microphone that comes after it was stopped", async () => {
+  it("opens no microphone once it was stopped", async () => {
     scene.recogniser.start(scene.ears);
     scene.recogniser.stop();
     await scene.settle();
     expect(scene.ears.told).toEqual(["end"]);
-    expect(scene.openMicrophones).toBe(0);
+    expect(scene.microphones).toEqual([]);
+  });
+
+  it("closes a microphone that comes after it was stopped, and hears with the next", async () => {
+    scene.hangsOpening = true;
+    await scene.start();
+    scene.recogniser.stop();
+    scene.hangsOpening = false;
+    await scene.listen();
+    scene.openLate();
+    await scene.settle();
+    scene.microphones[0]?.lose("the track ended");
+    expect(scene.worker.told.map(({ is }) => is)).toEqual(["prepare", "listen"]);
+    expect(scene.ears.told).toEqual(["end", "listening"]);
+    expect(scene.openMicrophones).toBe(1);
+  });
+
+  it("stopped before the worker is ready, is not listening once it is", async () => {
+    await scene.start();
+    scene.recogniser.stop();
+    scene.worker.says({ is: "ready" });
+    scene.worker.says(heard("all out"));
+    scene.worker.says({ is: "finished" });
+    expect(scene.ears.told).toEqual(["said: all out", "end"]);
   });
 
   it("is loaded beforehand when it is asked to prepare, once", async () => {
@@ -125,142 +147,30 @@ describe("words of the angler's own", () => {
   });
 });
 
-describe("faults", () => {
-  it.each([
-    ["NotAllowedError", "not-allowed"],
-    ["NotFoundError", "no-microphone"],
-    ["NotReadableError", "busy"],
-    ["SomethingNew", "stalled"],
-  ])("%s of the microphone is told as %s", async (name, reason) => {
-    scene.refusal = name;
-    await scene.start();
-    expect(scene.ears.told).toEqual([`trouble: ${reason}`, "end"]);
-    expect(scene.clock.pending).toBe(0);
-  });
+describe("kept utterances", () => {
+  const sounds = [Uint8Array.of(1)];
 
-  it("a microphone taken away ends the run once what was said is delivered, and another can be opened", async () => {
-    await scene.listen();
-    scene.microphones[0]?.lose("the track ended");
-    scene.worker.says(heard("lost one"));
-    scene.worker.says({ is: "finished" });
-    expect(scene.ears.told).toEqual([
-      "listening",
-      "said: lost one",
-      "trouble: no-microphone",
-      "end",
-    ]);
-    expect(scene.openMicrophones).toBe(0);
-    await scene.listen();
-    expect(scene.ears.told.at(-1)).toBe("listening");
-    scene.microphones[0]?.lose("late news of the first");
-    expect(scene.ears.told.at(-1)).toBe("listening");
-  });
-
-  it("a worker that crashes is replaced at the next start", async () => {
-    await scene.listen();
-    const first = scene.worker;
-    first.crashes();
-    expect(scene.ears.told).toEqual(["listening", "trouble: stalled", "end"]);
-    expect([first.isTerminated, scene.openMicrophones]).toEqual([true, 0]);
-    await scene.listen();
-    expect(scene.workers).toHaveLength(2);
-    expect(scene.ears.told.at(-1)).toBe("listening");
-  });
-
-  it("a worker that crashes while nobody listens is replaced, too", async () => {
-    await scene.recogniser.prepare();
-    scene.worker.crashes();
-    await scene.listen();
-    expect(scene.workers).toHaveLength(2);
-    expect(scene.ears.told).toEqual(["listening"]);
-  });
-
-  it("a worker that fails to prepare is told of", async () => {
-    await scene.start();
-    scene.worker.says({ is: "failed", detail: "The decoder refused the model." });
-    expect(scene.ears.told).toEqual(["trouble: stalled", "end"]);
-    expect(scene.worker.isTerminated).toBe(true);
-  });
-
-  it("sound that stops coming, as when a call halts it, ends the run", async () => {
-    await scene.listen();
-    for (let second = 0; second < 30; second += 1) {
-      scene.clock.advance(1_000);
-      scene.worker.says({ is: "alive" });
-    }
-    expect(scene.ears.told).toEqual(["listening"]);
-    scene.clock.advance(SOUND_LIMIT_MS);
-    scene.worker.says(heard("lost one"));
-    scene.worker.says({ is: "finished" });
-    expect(scene.ears.told).toEqual(["listening", "said: lost one", "trouble: stalled", "end"]);
-    expect([scene.worker.isTerminated, scene.openMicrophones]).toEqual([false, 0]);
-  });
-
-  it("a microphone taken away from a worker that hangs is still what is told", async () => {
-    await scene.listen();
-    scene.microphones[0]?.lose("the track ended");
-    scene.clock.advance(END_LIMIT_MS);
-    expect(scene.ears.told).toEqual(["listening", "trouble: no-microphone", "end"]);
-  });
-
-  it("a microphone taken away once it was told to stop troubles nobody", async () => {
-    await scene.listen();
-    scene.recogniser.stop();
-    scene.microphones[0]?.lose("the track ended");
-    scene.worker.says({ is: "finished" });
-    expect(scene.ears.told).toEqual(["listening", "end"]);
-  });
-
-  it("a worker that hangs is given up, and another hired", async () => {
-    await scene.listen();
-    scene.clock.advance(SOUND_LIMIT_MS + END_LIMIT_MS);
-    expect(scene.ears.told).toEqual(["listening", "trouble: stalled", "end"]);
-    expect([scene.worker.isTerminated, scene.openMicrophones]).toEqual([true, 0]);
-    await scene.listen();
-    expect(scene.workers).toHaveLength(2);
-  });
-
-  it("a worker that never gets ready, or never finishes, is waited for so long only", async () => {
-    await scene.start();
-    scene.clock.advance(READY_LIMIT_MS);
-    expect(scene.ears.told.splice(0)).toEqual(["trouble: stalled", "end"]);
-    await scene.listen();
-    scene.recogniser.stop();
-    scene.worker.says({ is: "alive" });
-    scene.clock.advance(END_LIMIT_MS);
-    expect(scene.ears.told).toEqual(["listening", "trouble: stalled", "end"]);
-    expect([scene.workers.length, scene.openMicrophones]).toEqual([2, 0]);
-  });
-
-  it("a microphone that never opens is waited for so long only, and closed if half open", async () => {
-    scene.hangsOpening = true;
-    await scene.start();
-    scene.clock.advance(FIRST_OPEN_LIMIT_MS - 1);
-    expect([scene.ears.told, scene.openMicrophones]).toEqual([[], 1]);
-    scene.clock.advance(1);
-    expect(scene.ears.told).toEqual(["trouble: stalled", "end"]);
-    expect(scene.openMicrophones).toBe(0);
-  });
-
-  it("a microphone that is refused too late troubles nobody", async () => {
-    scene.hangsOpening = true;
-    await scene.start();
-    scene.recogniser.stop();
-    scene.hangsOpening = false;
-    await scene.listen();
-    scene.failLate(new DOMException("late", "NotAllowedError"));
+  it("are heard anew in another manner", async () => {
+    const tried = scene.recogniser.try(sounds, USUAL_VOICE);
     await scene.settle();
-    expect(scene.ears.told).toEqual(["end", "listening"]);
-    expect(scene.openMicrophones).toBe(1);
+    expect(scene.worker.told.at(-1)).toEqual({ is: "try", sounds, manner: USUAL_VOICE });
+    scene.worker.says({ is: "tried", tried: [{ text: "new net", fit: -2 }] });
+    expect(await tried).toEqual([{ text: "new net", fit: -2 }]);
   });
 
-  it("once it was open, a microphone is waited for less long", async () => {
+  it("are not, where the files are not kept or the worker fails", async () => {
+    scene.areKept = false;
+    await expect(scene.recogniser.try(sounds, USUAL_VOICE)).rejects.toThrow("not been fetched");
+    scene.areKept = true;
+    const tried = scene.recogniser.try(sounds, USUAL_VOICE);
+    await scene.settle();
+    scene.worker.crashes();
+    await expect(tried).rejects.toThrow("out of memory");
+  });
+
+  it("bring their sound, and are taken as the voice wants, from when it is told", async () => {
     await scene.listen();
-    scene.recogniser.stop();
-    scene.worker.says({ is: "finished" });
-    scene.hangsOpening = true;
-    await scene.start();
-    scene.clock.advance(OPEN_LIMIT_MS);
-    expect(scene.ears.told.slice(-2)).toEqual(["trouble: stalled", "end"]);
+    scene.recogniser.suit({ withSound: true });
+    expect(scene.worker.told.at(-1)).toMatchObject({ is: "learn", suit: { withSound: true } });
   });
 });

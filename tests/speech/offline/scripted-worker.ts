@@ -47,8 +47,9 @@ export class Scene {
   refusal: string | undefined;
   /** The sound is on, and what follows never comes. */
   hangsOpening = false;
-  /** What hangs fails after all. */
+  /** What hangs fails or comes after all. */
   failLate = (_cause: Error): void => {};
+  openLate = (): void => {};
   readonly recogniser = new OfflineRecogniser("https://pegs.example/", {
     clock: this.clock,
     areKept: async () => this.areKept,
@@ -67,7 +68,8 @@ export class Scene {
       });
       this.microphones.push(microphone);
       if (this.hangsOpening)
-        await new Promise((_, fail) => {
+        await new Promise<void>((open, fail) => {
+          this.openLate = open;
           this.failLate = fail;
         });
       return microphone;
@@ -82,6 +84,12 @@ export class Scene {
 
   get openMicrophones(): number {
     return this.microphones.filter(({ isOpen }) => isOpen).length;
+  }
+
+  /** What the worker says of an utterance that has just ended. */
+  heard(text: string) {
+    const now = this.clock.now();
+    return { is: "heard", text, confidence: 0.9, startedAt: now - 800, endedAt: now } as const;
   }
 
   /** Lets what was awaited come. */
