@@ -165,6 +165,28 @@ describe("growing waits", () => {
     page.goOnline();
     expect(web.starts).toBe(2);
   });
+
+  it("are cut short when the angler asks, and are not told of once they are over", () => {
+    const web = new FakeRecogniser();
+    const { clock, listener } = listening(web);
+    clock.advance(BETWEEN_STARTS_MS);
+    web.end("network");
+    listener.start();
+    expect(web.starts).toBe(2);
+    web.end("network");
+    listener.start();
+    expect(listener.state).toEqual({ is: "starting", kind: "web" });
+  });
+
+  it("are not told of again once it heard", () => {
+    const web = new FakeRecogniser();
+    const { clock, listener } = listening(web);
+    web.end("network");
+    clock.advance(FIRST_WAIT_MS);
+    web.listen();
+    web.end();
+    expect(listener.state).toEqual({ is: "starting", kind: "web" });
+  });
 });
 
 describe("refusal", () => {
@@ -204,6 +226,8 @@ describe("refusal", () => {
     expect(clock.pending).toBe(0);
     listener.start();
     expect(web.starts).toBe(3);
+    web.end("not-allowed");
+    expect(listener.state).toMatchObject({ is: "waiting" });
   });
 
   it.each(["service-off", "language"] as const)("stops at once at %s", (reason) => {
@@ -459,6 +483,24 @@ describe("with a second recogniser", () => {
       web.end("network");
     }
     expect(4 * AWAY_MS).toBeLessThan(LONGEST_AWAY_MS);
+    clock.advance(8 * AWAY_MS);
+    web.listen();
+    web.say("bite", clock.now());
+    web.end("network");
+    clock.advance(AWAY_MS);
+    expect(web.running).toBe(true);
+  });
+
+  it("goes back though the second was started anew a moment ago", () => {
+    const { web, offline, clock } = pair();
+    web.end("network");
+    offline.listen();
+    clock.advance(AWAY_MS - BETWEEN_STARTS_MS);
+    offline.end();
+    expect(offline.starts).toBe(2);
+    offline.listen();
+    clock.advance(BETWEEN_STARTS_MS);
+    expect(web.running).toBe(true);
   });
 
   it("is not tossed to and fro by a signal that comes and goes", () => {
@@ -556,6 +598,15 @@ describe("the order of the recognisers", () => {
     web.say("skimmer ten ounces", clock.now());
     web.end();
     expect([web.running, offline.running, heard]).toEqual([false, true, ["skimmer ten ounces"]]);
+  });
+
+  it("changes at once though the other may still hear, and however lately it began", () => {
+    const { web, offline, order, listener } = ranked("web");
+    web.listen();
+    web.ears?.onInterim("skimmer ten");
+    order.now = ["offline", "web"];
+    listener.reconsider();
+    expect([web.running, offline.running]).toEqual([false, true]);
   });
 
   it("changes when the network is gone, though nothing has failed yet, between utterances", () => {
