@@ -107,7 +107,8 @@ export class OfflineRecogniser implements Recogniser {
     const run: Run = { ears, microphone: undefined, isStopping, isReady, trouble: undefined, over };
     this.#run = run;
     const limitMs = this.#wasOpen ? OPEN_LIMIT_MS : FIRST_OPEN_LIMIT_MS;
-    this.#expectWithin(limitMs, "the microphone did not open");
+    const trouble: Trouble = { reason: "stalled", detail: "the microphone did not open" };
+    this.#watch.set(() => this.#fail(trouble), limitMs);
     this.#open(run).catch((cause: Error) => {
       if (run === this.#run)
         this.#fail({ reason: REASONS[cause.name] ?? "stalled", detail: String(cause) });
