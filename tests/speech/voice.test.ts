@@ -24,11 +24,15 @@ function aVoice(name: string, lang: string, localService: boolean) {
   return { name, lang, localService, default: false, voiceURI: name } as SpeechSynthesisVoice;
 }
 
-function speaking(voices: SpeechSynthesisVoice[] = []) {
+function speaking(voices: SpeechSynthesisVoice[] = [], { tells = true } = {}) {
   const clock = new FakeClock();
   const spoken: FakeUtterance[] = [];
-  /** Reports the end of the utterance cut short, as browsers do. */
-  const cancel = () => spoken.at(-1)?.onerror?.();
+  const silenced: FakeUtterance[] = [];
+  /** Reports the end of the utterance cut short, as most browsers do. */
+  const cancel = () => {
+    silenced.push(...spoken.slice(-1));
+    if (tells) spoken.at(-1)?.onerror?.();
+  };
   const synth = {
     getVoices: () => voices,
     speak: (utterance: FakeUtterance) => spoken.push(utterance),
@@ -41,7 +45,7 @@ function speaking(voices: SpeechSynthesisVoice[] = []) {
     },
     clock,
   );
-  return { clock, spoken, voice };
+  return { clock, spoken, silenced, voice };
 }
 
 describe("Voice", () => {
@@ -71,13 +75,31 @@ describe("Voice", () => {
     expect(ends).toBe(2);
   });
 
-  it("reports no end of what was cut short", () => {
-    const { spoken, voice } = speaking();
+  it("is silenced when its end never comes, though the browser tells nothing of that either", () => {
+    const { clock, spoken, silenced, voice } = speaking([], { tells: false });
     let ends = 0;
+    voice.say("bite", () => ends++);
+    clock.advance(VOICE_LIMIT_MS + 4 * VOICE_LIMIT_PER_LETTER_MS);
+    expect([ends, silenced]).toEqual([1, spoken]);
+  });
+
+  it("is at its end when it fails", () => {
+    const { clock, spoken, voice } = speaking();
+    let ends = 0;
+    voice.say("bite", () => ends++);
+    spoken[0]?.onerror?.();
+    expect([ends, clock.pending]).toEqual([1, 0]);
+  });
+
+  it("is silenced, and reports no end of what was cut short", () => {
+    const { clock, spoken, silenced, voice } = speaking();
+    let ends = 0;
+    voice.cancel();
     voice.say("two pounds", () => ends++);
     voice.cancel();
     spoken[0]?.onend?.();
-    expect(ends).toBe(0);
+    clock.advance(60_000);
+    expect([ends, silenced]).toEqual([0, spoken]);
   });
 
   it("speaks with the preferred voice, in its language", () => {
