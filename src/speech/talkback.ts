@@ -71,14 +71,6 @@ export class Talkback {
     this.#next();
   }
 
-  /** Falls silent at once, warnings included. */
-  hush(): void {
-    this.#queue = [];
-    this.#current = undefined;
-    this.#options.voice?.cancel();
-    this.#next();
-  }
-
   /** At the level of tones, only what was asked for and what must not be missed is put in words. */
   #wordsOf({ outcome, short, full, asked }: Answer): string | undefined {
     if (this.level === "full") return full;

@@ -121,16 +121,6 @@ describe("the queue", () => {
     voice.finish();
     expect(voice.said).toEqual(["two pounds", "net"]);
   });
-
-  it("falls silent and hears again when hushed", () => {
-    const { clock, voice, halfDuplex, talkback } = talking("short");
-    talkback.answer(warning);
-    talkback.hush();
-    clock.advance(TONE_MS);
-    expect(voice.said).toEqual([]);
-    expect(halfDuplex).toEqual(["hold", "release"]);
-    expect(clock.pending).toBe(0);
-  });
 });
 
 it("gives tones alone where there is no voice", () => {
