@@ -8,6 +8,7 @@ import { LOG_NAME } from "./log/log-name.ts";
 import type { Session } from "./log/session.ts";
 import type { App } from "./screens/app.ts";
 import { Shell } from "./screens/shell.tsx";
+import { AtStake } from "./scribe/at-stake.ts";
 import type { Attendant } from "./scribe/attendant.ts";
 import { laterBoard } from "./scribe/board/later-board.ts";
 import { byHand } from "./scribe/by-hand.ts";
@@ -45,6 +46,10 @@ function makeApp(): { app: App; goOn(): void } {
   const nudge = signal<string>();
   const inQuestion = signal<string>();
   const version = new NewVersion();
+  // What is only in memory would be lost, also behind a sample.
+  const atStake = new AtStake(
+    computed(() => isRunning.value || desks.own.keeping.value.unsaved > 0),
+  );
   const season = laterSeason(desks);
 
   const attendant = signal<Attendant>();
@@ -93,6 +98,7 @@ function makeApp(): { app: App; goOn(): void } {
     now.value = desk.value.now();
     attendant.value?.look();
     void desk.value.refresh();
+    if (version.isWaiting.value) void atStake.look();
   }, TICK_MS);
   const watchVersion = () => void (import.meta.env.PROD && version.watch("./sw.js"));
   const board = laterBoard(desks);
@@ -130,13 +136,7 @@ function makeApp(): { app: App; goOn(): void } {
     isAwake,
     sample: desks.sample,
     past: computed(() => attendant.value?.past.value ?? []),
-    // The angler's own session may run on behind a sample; what is only in memory would be lost.
-    updateWaiting: computed(
-      () =>
-        version.isWaiting.value &&
-        ![session, desks.own.session].some(({ value }) => lasts(value)) &&
-        desks.own.keeping.value.unsaved === 0,
-    ),
+    updateWaiting: computed(() => version.isWaiting.value && !atStake.anywhere.value),
     canUndo: computed(() => session.value.corrections.length > 0),
     canRedo: computed(() => session.value.undone.length > 0),
     ...byHand(() => desk.value.notebook.value),

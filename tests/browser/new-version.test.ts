@@ -1,7 +1,16 @@
-import { appendFileSync, cpSync, mkdtempSync, rmSync } from "node:fs";
+import {
+  appendFileSync,
+  cpSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  writeFileSync,
+} from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import type { Browser } from "playwright-core";
+import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, inject, test } from "vitest";
 import { installFaults } from "../trials/storage/faults-page.ts";
 import { type AppServer, startAppServer } from "./app-server.ts";
@@ -43,6 +52,10 @@ function tellOfWaiting(): void {
   };
 }
 
+/** The app looks every second at what is at stake. */
+const looksAgain = (page: Page) =>
+  page.evaluate(() => new Promise((done) => setTimeout(done, 3000)));
+
 const leavesUnasked = () => dispatchEvent(new Event("beforeunload", { cancelable: true }));
 
 test("a new version is offered between sessions, never in one, and is taken when told to", async () => {
@@ -60,6 +73,7 @@ test("a new version is offered between sessions, never in one, and is taken when
   });
   const offer = page.getByText("A new version is here.");
   await page.waitForFunction(() => "knowsOfIt" in window);
+  await looksAgain(page);
   expect(await offer.count()).toBe(0);
   // The session is over, but its end is only in memory: loading the new version would lose it.
   await page.evaluate(() => {
@@ -67,6 +81,7 @@ test("a new version is offered between sessions, never in one, and is taken when
   });
   await bench.type("all out");
   await page.getByText("1 entry is not stored.").waitFor();
+  await looksAgain(page);
   expect(await offer.count()).toBe(0);
   expect(await page.evaluate(leavesUnasked)).toBe(false);
   await page.evaluate(() => {
@@ -167,4 +182,39 @@ test("a new version leaves a session of another tab alone until that tab is load
   expect(await page.evaluate(() => "isTheSamePage" in window)).toBe(true);
   expect(await bench.part("Weight and count").textContent()).toContain("5 lb");
   await bench.close();
+});
+
+/** A later version whose Review is in another file, as after any change to it. */
+function changeReview(): void {
+  const assets = join(folder, "assets");
+  const name = readdirSync(assets).find((one) => /^review-.*\.js$/.test(one)) ?? "";
+  renameSync(join(assets, name), join(assets, "review-later.js"));
+  const worker = join(folder, "sw.js");
+  const text = readFileSync(worker, "utf8");
+  expect(text).toContain(name);
+  writeFileSync(worker, text.replaceAll(name, "review-later.js"));
+}
+
+test("a new version is not offered while another tab is fishing, whose files would go with it", async () => {
+  const context = await browser.newContext();
+  await context.addInitScript(tellOfWaiting);
+  const idle = await Bench.open(browser, { url: server.url, context });
+  await idle.page.evaluate(() => navigator.serviceWorker.ready);
+  await idle.type("F1 two pounds", "all out");
+  const fishing = await Bench.open(browser, { url: server.url, context });
+  await fishing.go("Sessions");
+  await fishing.page.getByRole("button", { name: "New session" }).click();
+  await fishing.page.getByRole("button", { name: "Start the session" }).waitFor();
+  await fishing.type("carp three pounds");
+  changeReview();
+  await idle.page.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.update());
+  await idle.page.waitForFunction(() => "knowsOfIt" in window);
+  const offer = idle.page.getByText("A new version is here.");
+  await looksAgain(idle.page);
+  expect(await offer.count()).toBe(0);
+  await fishing.go("Review");
+  await fishing.go("Live");
+  await fishing.type("all out");
+  await offer.waitFor();
+  await fishing.close();
 });
