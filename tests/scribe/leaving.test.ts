@@ -3,11 +3,26 @@ import { expect, test } from "vitest";
 import { askBeforeLeaving } from "../../src/scribe/leaving.ts";
 import { storingWords } from "../../src/words/storing.ts";
 
+/** As browsers have it, where the value can be set. */
+class BeforeUnload extends Event {
+  override returnValue = false;
+
+  constructor() {
+    super("beforeunload", { cancelable: true });
+  }
+}
+
 test("the page is not left unasked while something is only in its memory", () => {
   const keeping = signal({ unsaved: 0 });
   const page = new EventTarget();
   askBeforeLeaving(keeping, page);
-  const goesUnasked = () => page.dispatchEvent(new Event("beforeunload", { cancelable: true }));
+  const goesUnasked = () => {
+    const event = new BeforeUnload();
+    const isLeft = page.dispatchEvent(event);
+    // Browsers go by the one or the other.
+    expect(event.returnValue).toBe(!isLeft);
+    return isLeft;
+  };
   expect(goesUnasked()).toBe(true);
   keeping.value = { unsaved: 2 };
   expect(goesUnasked()).toBe(false);
