@@ -40,6 +40,7 @@ export class Ears {
   readonly #talkback: Talkback;
   readonly #deafness: Deafness;
   readonly #lock = new TabLock("pegscribe-ears");
+  #isWanted = false;
 
   constructor(options: EarsOptions) {
     this.#options = options;
@@ -85,12 +86,17 @@ export class Ears {
   async start(): Promise<void> {
     this.unlock();
     this.#deafness.forget();
-    if (await this.#lock.take()) this.#listener.start();
+    this.#isWanted = true;
+    const isOurs = await this.#lock.take();
+    // Told to stop meanwhile: the drill may have the microphone by now.
+    if (!this.#isWanted) this.#lock.release();
+    else if (isOurs) this.#listener.start();
     else this.#show({ is: "refused", sendsSound: false, trouble: listeningWords.elsewhere });
   }
 
   /** Resolves once the microphone is let go of. */
   stop(): Promise<void> {
+    this.#isWanted = false;
     this.#listener.stop();
     this.#lock.release();
     // The listener says nothing where it never began, as with another tab listening.
