@@ -6,6 +6,7 @@ import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } fr
 import { type AppServer, startAppServer } from "./app-server.ts";
 import { Bench } from "./bench.ts";
 import { launchChromium } from "./chromium.ts";
+import { getReady } from "./get-ready.ts";
 import { microphoneArgs, SESSION, saidInASession, spoken, writeWav } from "./recording.ts";
 
 const folder = mkdtempSync(join(tmpdir(), "pegscribe-"));
@@ -21,16 +22,6 @@ afterAll(async () => {
   await browser?.close();
   rmSync(folder, { recursive: true });
 });
-
-async function getReady(bench: Bench): Promise<void> {
-  const { page } = bench;
-  await bench.go("Set-up");
-  await page.getByText(/Fetch the ears inside the app once \(\d\.\d MB\)/).waitFor();
-  await page.getByRole("button", { name: "Get ready" }).click();
-  await page.getByText("Ready: this phone hears without a signal.").waitFor();
-  // On a first visit the app's own files may still be on their way.
-  await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
-}
 
 /** A machine with other work to do drops sound now and then: a session lost that way is spoken again. */
 const SPOKEN_AGAIN = { retry: 2, timeout: 180_000 };

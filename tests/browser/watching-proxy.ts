@@ -1,6 +1,9 @@
 /** A proxy that every request of a page and its workers goes through: it passes on what is for the app alone. */
+import { existsSync } from "node:fs";
 import { createServer, request } from "node:http";
 import type { AddressInfo } from "node:net";
+import { join } from "node:path";
+import type { Browser, BrowserContext } from "playwright-core";
 
 export interface Asked {
   method: string;
@@ -15,6 +18,30 @@ export interface WatchingProxy {
   asked: readonly Asked[];
   close(): Promise<void>;
 }
+
+/** Chromium asks its maker what fields of a page are for, and tries TLS first, whatever the page says. */
+export const NO_HELP_WITH_FORMS =
+  "--disable-features=AutofillServerCommunication,HttpsUpgrades,HttpsFirstBalancedModeAutoEnable";
+
+/** The proxy is that of the pages alone: Chromium asks its maker for things by itself. */
+export const watchedPhone = (browser: Browser, proxy: WatchingProxy): Promise<BrowserContext> =>
+  browser.newContext({
+    viewport: { width: 390, height: 844 },
+    proxy: { server: proxy.address, bypass: "<-loopback>" },
+  });
+
+/**
+ * What was more than to ask the app's own folder for one of its files; the query tells its versions
+ * apart.
+ * @param app the address of that folder
+ */
+export const moreThanFiles = (asked: readonly Asked[], app: string, folder: string): Asked[] =>
+  asked.filter(({ method, address, sent }) => {
+    const [path = "", query] = address.slice(app.length).split("?");
+    const isPlain = query === undefined || /^__WB_REVISION__=[0-9a-f]{32}$/.test(query);
+    const isFile = address.startsWith(app) && isPlain && existsSync(join(folder, path));
+    return !isFile || method !== "GET" || sent > 0;
+  });
 
 /** @param app the start of the addresses that are let through */
 export async function watchRequests(app: string): Promise<WatchingProxy> {
