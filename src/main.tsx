@@ -154,9 +154,9 @@ function makeApp(): { app: App; goOn(): void } {
       settings.value = { ...settings.value, ...part };
     },
     newSession: () => desks.newSession(),
-    openSession(id) {
+    async openSession(id) {
       desks.openSession(id);
-      return desks.own.notebook.value.ready;
+      await desks.own.notebook.value.ready;
     },
     async playSample(speed) {
       const made = await attend();

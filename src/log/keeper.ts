@@ -88,12 +88,14 @@ export class Keeper {
   /**
    * Resolves once what is stored is read, or cannot be, or takes too long: said at once, not only
    * when something is to be stored. What cannot be read is tried again like storing. Never fails.
+   * @returns whether it is read
    */
-  async read(reading: () => Promise<unknown>): Promise<void> {
+  async read(reading: () => Promise<unknown>): Promise<boolean> {
     const work = reading();
     try {
       await inTime(() => work);
       this.#wasRead();
+      return true;
     } catch (cause) {
       // What is only late may still come, and then nothing is wrong.
       if (this.#trouble(cause).reason === "slow")
@@ -102,6 +104,7 @@ export class Keeper {
           () => this.#readLater(reading),
         );
       else this.#readLater(reading);
+      return false;
     }
   }
 

@@ -73,8 +73,9 @@ export class Memos {
 
   async #open({ id, ready, session }: Notebook): Promise<void> {
     this.#ids.value = new Set();
-    const [ids] = await Promise.all([this.#options.store.ids(id).catch(() => []), ready]);
-    if (this.#options.notebook.value.id !== id) return;
+    const [ids, isRead] = await Promise.all([this.#options.store.ids(id).catch(() => []), ready]);
+    // What is in doubt in a session that cannot be read is not known: its sounds stay for then.
+    if (!isRead || this.#options.notebook.value.id !== id) return;
     this.#ids.value = new Set([...ids, ...this.#ids.value]);
     await this.#clear(session.value);
   }

@@ -21,8 +21,8 @@ export function note(
 /** One open session: what is written into it, from here or another tab, shows at once. */
 export class Notebook {
   readonly session: ReadonlySignal<Session>;
-  /** Resolves once all that was stored before is in, or is not to be had for now. */
-  readonly ready: Promise<void>;
+  /** True once all that was stored before is in, false if it is not to be had for now. */
+  readonly ready: Promise<boolean>;
   readonly #keeper: Keeper;
   readonly #id: Signal<string>;
   readonly #session: Signal<Session>;

@@ -104,4 +104,18 @@ describe("the sound of what is in doubt", () => {
     expect(await open()).toEqual(new Set([id]));
     expect(await store.ids(bank.session.id)).toEqual([id]);
   });
+
+  it("stays while its session cannot be read, which says nothing of what is in doubt", async () => {
+    const { id } = await hearInDoubt();
+    bank.store.failing = "blocked";
+    const unread = new Notebook(bank.session.id, bank.store, bank.keeper);
+    new Memos({ store, notebook: signal(unread), log: bank.store, isOn: () => true });
+    await unread.ready;
+    await settled();
+    bank.store.failing = undefined;
+    await bank.keeper.retry();
+    await settled();
+    expect(unread.session.value.entries).toHaveLength(1);
+    expect(await store.ids(bank.session.id)).toEqual([id]);
+  });
 });
