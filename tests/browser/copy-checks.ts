@@ -3,7 +3,7 @@ import { SteadyClock } from "../../src/log/clock.ts";
 import type { Copied, LogCopy } from "../../src/log/copy.ts";
 import type { LogEvent } from "../../src/log/event.ts";
 import { IdbStore } from "../../src/log/idb-store.ts";
-import { assertEqual, draft, event } from "../log/store-contract.ts";
+import { assertEqual, assertTrouble, draft, event } from "../log/store-contract.ts";
 import { type IdbCheck, open, withMethod } from "./store-checks.ts";
 import { makeV1, V1_DEVICE, V1_EVENTS } from "./store-v1.ts";
 
@@ -62,6 +62,24 @@ export const COPY_CHECKS: readonly IdbCheck[] = [
       answer();
       await Promise.resolve();
       assertEqual(await isDoneSoon(append()), false, "after it answered again");
+    },
+  },
+  {
+    name: "stores nothing of what was given up while its copy was still being read",
+    async run(database) {
+      const copy = new ScriptedCopy();
+      let goOn = () => {};
+      copy.reading = new Promise<void>((done) => {
+        goOn = done;
+      });
+      const store = openWith(database, copy);
+      const stop = new AbortController();
+      const appending = store.append([draft()], stop.signal);
+      stop.abort();
+      goOn();
+      await assertTrouble(appending, "aborted");
+      assertEqual(await store.session("s"), [], "events");
+      assertEqual(await store.lastWritten(), undefined, "last written");
     },
   },
   {

@@ -39,6 +39,13 @@ test("one session goes out alone", async () => {
   expect(events.map(({ session }) => session)).toEqual(["s", "s"]);
 });
 
+test("one session goes out alone also where what is stored cannot be read", async () => {
+  const store = new FailingStore(new SteadyClock(), "refused");
+  const unsaved = [event("a", "s", 1), event("b", "another", 1)];
+  const document = await exportLog({ store, unsaved, now: 1000, session: "s" });
+  expect(document.events.map(({ id }) => id)).toEqual(["a"]);
+});
+
 test("a session that was taken out on purpose stays out, and is named", async () => {
   const { store, text } = await exported();
   await store.remove("another");

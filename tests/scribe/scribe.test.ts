@@ -109,6 +109,14 @@ describe("what is answered", () => {
     expect(last.answer).toBe(bank.answer?.full);
   });
 
+  test("is a warning also where half of it is not stored and half not understood", async () => {
+    const bank = new Bank("quota");
+    await bank.hear({ alternatives: ["fish two pounds, take out fish nine"], by: "web" });
+    expect(bank.session.count).toBe(1);
+    expect(bank.answer?.outcome).toBe("warning");
+    expect(bank.answer?.short).toContain("no fish 9");
+  });
+
   test("comes to a question without an entry", async () => {
     const bank = new Bank();
     await bank.say("fish two pounds, what have I got");
