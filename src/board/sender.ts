@@ -112,7 +112,9 @@ export class Sender {
     const bytes = packed(message);
     if (bytes.length > MOST_BYTES) return false;
     const subject = subjectFor(this.#options.joined.invitation, session);
-    await board.publish(subject, bytes, { msgID: id, timeout: ACKNOWLEDGED_WITHIN_MS });
+    // An id from elsewhere may hold a line's end, which a header can't.
+    const msgID = encodeURIComponent(id);
+    await board.publish(subject, bytes, { msgID, timeout: ACKNOWLEDGED_WITHIN_MS });
     return true;
   }
 

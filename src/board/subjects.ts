@@ -10,9 +10,12 @@ export const subjectsOf = (board: string): string => `pegscribe.${board}.*.*`;
 /** What one seat may write to, in any session. */
 export const seatSubjects = (board: string, seat: string): string => `pegscribe.${board}.*.${seat}`;
 
-/** Session ids are UUIDs, which need no escaping. */
+/** A session's id is a UUID and stands there as it is; one of a file from elsewhere may be any text. */
 export const subjectFor = ({ board, seat }: Invitation, session: string): string =>
-  `pegscribe.${board}.${session}.${seat}`;
+  `pegscribe.${board}.${escaped(session)}.${seat}`;
+
+/** Without what parts a subject or ends it: dots, blanks, a line's end. */
+const escaped = (id: string): string => encodeURIComponent(id).replaceAll(".", "%2E");
 
 /** The seat that wrote a message: the server lets nobody else write there. */
 export const seatIn = (subject: string): string => subject.split(".")[3] ?? "";

@@ -17,7 +17,7 @@ const KEPT_BACK: Shares = { notes: false, heard: false };
 export class Phone {
   readonly #now: () => number;
   readonly store: MemoryStore;
-  readonly session = newId();
+  readonly session: string;
   readonly troubles: BoardReason[] = [];
   connects = 0;
   tooLarge = 0;
@@ -25,8 +25,12 @@ export class Phone {
   #sender: Sender | undefined;
   #kept: KeptConnection | undefined;
 
-  /** @param aheadMs how far its clock is ahead of everybody else's */
-  constructor(aheadMs = 0) {
+  /**
+   * @param aheadMs how far its clock is ahead of everybody else's
+   * @param session which is open
+   */
+  constructor(aheadMs = 0, session = newId()) {
+    this.session = session;
     this.#now = () => Date.now() + aheadMs;
     this.store = new MemoryStore(new SteadyClock(this.#now));
   }

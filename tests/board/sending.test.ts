@@ -53,6 +53,17 @@ test("nothing is sent before joining, and joining in the middle sends what the s
   expect(ids()).toEqual([...before, ...after]);
 });
 
+test("a session from elsewhere is sent, too, whatever it and its entries are called", async () => {
+  const { ids } = await watch("peg-12");
+  const phone = opened(new Phone(0, "of peg 1.2\r\n"));
+  const body = { kind: "entry", statement: { kind: "drop" } } as const;
+  const { id } = await phone.log(body, { id: "one\r\nNats-Rollup: all" });
+  phone.open(await phone.join(await local.invite("peg-12")));
+  const after = await phone.logFish(2);
+  await settled(phone);
+  await vi.waitFor(() => expect(ids()).toEqual([id, ...after]), within);
+});
+
 test("slips put right in a session of another day stay off the board", async () => {
   const { ids } = await watch("peg-3");
   const phone = opened(new Phone());
