@@ -69,6 +69,14 @@ test("peg, section, notes and words are as they were set", async () => {
   );
 });
 
+test("a peg of blanks, as somebody's file may have it, is none", async () => {
+  await app.setPlan({ peg: "\u2028 " });
+  open(invitations.peg);
+  type("Your name on the board", "Ada");
+  press("Join");
+  await waitFor(() => expect(app.board.membership.value?.standing).toEqual({ name: "Ada" }));
+});
+
 test("a seat for watching asks for nothing", async () => {
   open(invitations.watch);
   expect(screen.queryByLabelText("Your name on the board")).toBeNull();

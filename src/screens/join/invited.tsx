@@ -132,7 +132,8 @@ const LONGEST = 40;
 function membershipOf({ name, peg, section, shares }: Draft, { seat }: Invitation) {
   const standing: Standing = {
     name: (name.trim() || seat).slice(0, LONGEST),
-    ...(peg && { peg: peg.slice(0, LONGEST) }),
+    // Of blanks alone, as a plan from elsewhere may have it, no board takes it.
+    ...(peg.trim() && { peg: peg.trim().slice(0, LONGEST) }),
     ...(section && { section: section.slice(0, LONGEST) }),
   };
   return { standing, shares };
