@@ -83,6 +83,19 @@ export const COPY_CHECKS: readonly IdbCheck[] = [
     },
   },
   {
+    name: "has in its copy again what was deleted and put back",
+    async run(database) {
+      const copy = new ScriptedCopy();
+      const store = openWith(database, copy);
+      const said = await store.append([draft(), draft()]);
+      const removed = await store.remove("s");
+      copy.copied.events = [];
+      await store.bringBack(removed);
+      const ids = (events: readonly LogEvent[]) => events.map(({ id }) => id).sort();
+      assertEqual(ids(copy.copied.events), ids(said), "copied");
+    },
+  },
+  {
     name: "is filled from its copy while it is empty, and goes on numbering",
     async run(database) {
       const copy = new ScriptedCopy();
