@@ -45,6 +45,7 @@ test("of two tabs the one that listens speaks up, in sight or not", async () => 
 test("a tab is not taken for another one, asking twice or just after it gave the lock back", async () => {
   const one = tab();
   expect(await Promise.all([one.take(), one.take()])).toEqual([true, true]);
+  expect(await one.take()).toBe(true);
   one.release();
   expect(await one.take()).toBe(true);
   expect(await tab().take()).toBe(false);

@@ -83,6 +83,15 @@ describe("the queue", () => {
     expect(clock.pending).toBe(0);
   });
 
+  it("holds the ears anew for what is said later", () => {
+    const { voice, halfDuplex, talkback } = talking("short", { toneless: true });
+    for (const words of ["one pound", "two pounds"]) {
+      talkback.answer(logged(words));
+      voice.finish();
+    }
+    expect(halfDuplex).toEqual(["hold", "release", "hold", "release"]);
+  });
+
   it("does not hold the ears for a tone alone", () => {
     const { halfDuplex, talkback } = talking("tones");
     talkback.answer(logged("two pounds"));

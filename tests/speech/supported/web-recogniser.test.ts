@@ -67,6 +67,18 @@ describe("a plain run", () => {
     });
   });
 
+  it.each(["audio", "sound", "speech"] as const)(
+    "hears from the first %s on, whichever the browser tells of",
+    (what) => {
+      const { clock, ears } = started({
+        name: what,
+        steps: [[100, (recognition) => recognition[`on${what}start`]?.()]],
+      });
+      clock.advance(200);
+      expect(ears.told).toEqual(["listening"]);
+    },
+  );
+
   it("is found under its prefixed name", () => {
     const { clock, ears } = started(quirks.plain, { global: "webkitSpeechRecognition" });
     clock.advance(3_000);
@@ -114,6 +126,8 @@ describe("a plain run", () => {
     const aborted = started(quirks.plain);
     aborted.clock.advance(1_700);
     aborted.recogniser.abort();
+    aborted.recogniser.stop();
+    aborted.made[0]?.onresult?.({ results: [final("fish two pounds")] });
     aborted.clock.advance(1_000);
     expect(aborted.ears.told).toEqual(["listening", "end"]);
   });
