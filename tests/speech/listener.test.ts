@@ -286,6 +286,17 @@ describe("holding", () => {
     expect(heard).toEqual(["ten centimetres shallower"]);
   });
 
+  it("shows words as they come, but not the device's own", () => {
+    const web = new FakeRecogniser();
+    web.endsOnStop = false;
+    const { listener, heard } = listening(web);
+    web.listen();
+    web.ears?.onInterim("fish two");
+    listener.hold();
+    web.ears?.onInterim("two pounds");
+    expect(heard).toEqual(["fish two …"]);
+  });
+
   it("does not start before the run told to stop has ended", () => {
     const web = new FakeRecogniser();
     web.endsOnStop = false;

@@ -9,7 +9,7 @@ import { earsPack } from "../../tools/build/ears-pack.ts";
 test("a decoder that is let go gives all its memory back", async () => {
   const module = (await createModule()) as DecoderModule;
   const model = earsPack();
-  const sizes = Array.from({ length: 15 }, () => {
+  const sizes = Array.from({ length: 12 }, () => {
     const language = { dictionary: LOOP_DICTIONARY, fsg: phoneLoop() };
     const decoder = new PhraseDecoder({ module, model, ...language });
     decoder.start();

@@ -15,7 +15,7 @@ const NINE = Date.UTC(2026, 5, 6, 9);
 const worker = new RealWorker();
 let microphone: FilePort;
 
-beforeAll(() => worker.begin());
+beforeAll(() => worker.begin(), 60_000);
 
 beforeEach(() => {
   worker.told.length = 0;
@@ -87,13 +87,13 @@ test("told to finish before it is ready, it does not begin", async () => {
 test("while kept utterances are tried in another manner, what is said is heard", async () => {
   await listen();
   const kept = toMuLaw(resample(NEW_NET, SOUND_RATE_HZ, DECODER_RATE_HZ));
-  worker.tell({ is: "try", sounds: Array(20).fill(kept), manner: USUAL_VOICE });
+  worker.tell({ is: "try", sounds: Array(8).fill(kept), manner: USUAL_VOICE });
   await microphone.give(LOST_ONE);
   await microphone.give(silence(1));
   await worker.until("tried");
   expect(told()).toEqual(["ready", "heard: lost one at the net", "tried"]);
   const { tried } = worker.told.at(-1) as Extract<FromWorker, { is: "tried" }>;
-  expect(tried.map(({ text }) => text)).toEqual(Array(20).fill("new net"));
+  expect(tried.map(({ text }) => text)).toEqual(Array(8).fill("new net"));
 });
 
 test("words learnt in the middle of an utterance are known from the next on", async () => {

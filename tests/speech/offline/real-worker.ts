@@ -66,7 +66,7 @@ export class RealWorker {
   }
 
   async until(is: FromWorker["is"]): Promise<void> {
-    await vi.waitUntil(() => this.told.some((one) => one.is === is), { timeout: 30_000 });
+    await vi.waitUntil(() => this.told.some((one) => one.is === is), { timeout: 50_000 });
   }
 }
 
