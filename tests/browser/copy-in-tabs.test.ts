@@ -44,19 +44,40 @@ const copyOf = (page: Page): Promise<string> =>
     return texts.join("\n");
   });
 
-test("what is said while another tab is writing to the copy is in it too", async () => {
+/** The app with one entry that is copied, and a page beside it. */
+async function setUp() {
   const bench = await Bench.open(app.browser, { url: app.url });
   await bench.type("carp two pounds");
   const beside = await bench.context.newPage();
   await beside.goto(`${app.url}icon.svg`);
   await expect.poll(() => copyOf(beside), LIMIT).toContain("carp two pounds");
+  return { bench, beside };
+}
+
+const letGo = (page: Page) => page.evaluate(() => window.holder.postMessage("let go"));
+
+test("what is said while another tab is writing to the copy is in it too", async () => {
+  const { bench, beside } = await setUp();
   expect(await holdCopy(beside)).toBe(1);
   const typing = bench.type("carp three pounds");
   await expect.poll(async () => (await storedEvents(beside)).length, LIMIT).toBe(2);
   // It is stored; the copy has been asked for by then, or is a moment later.
   await beside.waitForTimeout(200);
-  await beside.evaluate(() => window.holder.postMessage("let go"));
+  await letGo(beside);
   await typing;
   await expect.poll(() => copyOf(beside), LIMIT).toContain("carp three pounds");
+  await bench.close();
+});
+
+test("what could not be copied keeps nothing out that comes after it", async () => {
+  const { bench, beside } = await setUp();
+  expect(await holdCopy(beside)).toBe(1);
+  await bench.type("carp three pounds");
+  // Longer than the copy waits for a file.
+  await beside.waitForTimeout(4000);
+  await letGo(beside);
+  await bench.type("carp four pounds");
+  await expect.poll(() => copyOf(beside), LIMIT).toContain("carp four pounds");
+  expect(await copyOf(beside)).not.toContain("carp three pounds");
   await bench.close();
 });

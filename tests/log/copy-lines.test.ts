@@ -28,11 +28,14 @@ test("of two devices that wrote here, the one that wrote last is told, wherever 
 
 test("a line that was cut off spoils no other", () => {
   const whole = copyLines([event(2)], "d");
-  for (let length = 0; length < whole.length; length += 1) {
-    const text = copyLines([event(1)], "d") + whole.slice(0, length) + copyLines([event(3)], "d");
-    const seqs = readCopy([text]).events.map(({ seq }) => seq);
-    expect(seqs.filter((seq) => seq !== 2)).toEqual([1, 3]);
-  }
+  for (const device of ["e", undefined])
+    for (let length = 0; length < whole.length; length += 1) {
+      const after = copyLines([{ ...event(3), device: "e" }], device);
+      const read = readCopy([copyLines([event(1)], "d") + whole.slice(0, length) + after]);
+      const seqs = read.events.map(({ seq }) => seq);
+      expect(seqs.filter((seq) => seq !== 2)).toEqual([1, 3]);
+      expect(read.device).toBe(device ?? "d");
+    }
 });
 
 test("what is no event is passed over", () => {

@@ -7,6 +7,7 @@ import type { Browser, Download } from "playwright-core";
 import type { LogEvent } from "../../../src/log/event.ts";
 import type { LogDocument } from "../../../src/log/transfer.ts";
 import { MOTIFS } from "../../../src/speech/tones.ts";
+import { liveWords } from "../../../src/words/live.ts";
 import { noticeWords } from "../../../src/words/notices.ts";
 import { Bench } from "../../browser/bench.ts";
 import { besideApp } from "../beside-app.ts";
@@ -90,6 +91,8 @@ async function tell(bench: Bench, scene: Scene, trouble: Trouble): Promise<strin
   await notice.waitFor({ state: "detached", timeout: RECOVERY_MS }).catch(() => {
     faults.push(`${trouble.name}: it still warned when all was well`);
   });
+  const waiting = bench.page.getByText(liveWords.last.waiting);
+  check((await waiting.count()) === 0, "it still said that the last entry waits to be stored");
   const stored = await storedEvents(bench.page);
   const all = [...before, ...DURING];
   check(String(textsOf(stored)) === String(all), `it stored “${textsOf(stored).join(", ")}”`);
