@@ -76,8 +76,8 @@ export async function killUpgrades(options: UpgradeOptions): Promise<UpgradeRepo
       const isTorn = random.happens(TORN);
       await onCopy(setting, async (profile) => {
         const { isWithin } = await upgraded(setting, profile, afterMs);
-        if (isWithin && isTorn) await tear(setting, profile);
-        const log = await look(setting, profile, `killed after ${Math.round(afterMs)} ms`);
+        const isGone = isWithin && isTorn && (await tear(setting, profile));
+        const log = await look(setting, profile, `killed after ${Math.round(afterMs)} ms`, isGone);
         if (isWithin) logs.push(log);
       });
     }
@@ -170,8 +170,11 @@ async function upgraded(
   return { isWithin: done === undefined, tookMs: (done ?? performance.now()) - begun };
 }
 
-/** Leaves a write cut off, and has the browser write on behind it. */
-async function tear({ url }: Setting, profile: string): Promise<void> {
+/**
+ * Leaves a write cut off, and has the browser write on behind it.
+ * @returns whether the kill had left one by itself, and the browser has thrown the log away
+ */
+async function tear({ url }: Setting, profile: string): Promise<boolean> {
   tearJournal(profile);
   const browser = await DoomedBrowser.start(profile);
   try {
@@ -182,6 +185,7 @@ async function tear({ url }: Setting, profile: string): Promise<void> {
           indexedDB.open("another").onsuccess = done;
         }),
     );
+    return browser.hasThrownAway;
   } finally {
     browser.kill();
     await browser.gone();
@@ -190,9 +194,15 @@ async function tear({ url }: Setting, profile: string): Promise<void> {
 
 /**
  * Looks at what is left, past the app and then with it.
+ * @param isGone whether the browser has thrown the log away already
  * @returns the log as it was left; undefined if the browser has thrown it away
  */
-async function look(setting: Setting, profile: string, when: string): Promise<LogAsIs | undefined> {
+async function look(
+  setting: Setting,
+  profile: string,
+  when: string,
+  isGone: boolean,
+): Promise<LogAsIs | undefined> {
   const { url, right, faults } = setting;
   const browser = await DoomedBrowser.start(profile);
   try {
@@ -200,7 +210,7 @@ async function look(setting: Setting, profile: string, when: string): Promise<Lo
     await page.addInitScript(LETS_NAMES_BE);
     await page.goto(`${url}icon.svg`);
     const left = await logAsIs(page);
-    if (!left && !browser.hasThrownAway) faults.add(`${when}: there is no log`);
+    if (!left && !isGone && !browser.hasThrownAway) faults.add(`${when}: there is no log`);
     for (const words of left ? checkLog(left, right) : []) faults.add(`${when}: ${words}`);
     await page.goto(url);
     if (!(await shows(page))) faults.add(`${when}: the app does not show ${WEIGHT}`);
