@@ -94,6 +94,8 @@ describe("what is refused says why, and changes nothing", () => {
     change(log);
     return JSON.stringify(log);
   };
+  const manyWords = (written: (word: string) => string) =>
+    Array.from({ length: 500_000 }, (_, n) => written(n.toString(36))).join(",");
   const big = { size: 100_000_000, arrayBuffer: () => Promise.reject(new Error("was opened")) };
 
   test.each<[string, () => Promise<BlobPart> | BlobPart, RegExp]>([
@@ -176,6 +178,16 @@ describe("what is refused says why, and changes nothing", () => {
     [
       "a log with more in it than any",
       () => logWith(`[${"{},".repeat(4e6)}0]`),
+      /cut off or damaged/,
+    ],
+    [
+      "a log with more different names of fields than any",
+      () => logWith(`[{${manyWords((word) => `"a longer ${word}" : 1`)}}]`),
+      /cut off or damaged/,
+    ],
+    [
+      "a log with more different short texts than any",
+      () => logWith(`[${manyWords((word) => `"${word}"`)}]`),
       /cut off or damaged/,
     ],
     [
