@@ -13,7 +13,7 @@ import type { Statement } from "./statement.ts";
 import { undoubled } from "./text/doubled.ts";
 import { type Token, tokenise } from "./text/tokens.ts";
 import { isOfOthers, isStrange, judge, MOST_STRANGE_WORDS, type Verdict } from "./verdict.ts";
-import { makeVocabulary, type OwnWords } from "./vocabulary/vocabulary.ts";
+import { makeVocabulary, type OwnWords, type Vocabulary } from "./vocabulary/vocabulary.ts";
 
 export interface Reading {
   /** The alternative that was read. */
@@ -54,9 +54,43 @@ export function createReader(
   { own, callWord }: ReaderOptions = {},
   language = new Language(),
 ): Reader {
-  const vocabulary = makeVocabulary(own);
-  const { matcher, patterns } = language;
+  const readPlain = lineReader(makeVocabulary(), callWord, language);
+  const readOwn = own && lineReader(makeVocabulary(own), callWord, language);
+  const readLine = (heard: string): Reading =>
+    readOwn ? withOwn(readOwn(heard), readPlain(heard)) : readPlain(heard);
+  return {
+    read(alternatives) {
+      const readings = alternatives.slice(0, MOST_ALTERNATIVES).map(readLine);
+      return readings.reduce(
+        (best, reading) => (rank(reading) < rank(best) ? reading : best),
+        readings[0] ?? ignored(""),
+      );
+    },
+  };
+}
 
+/**
+ * A name of the angler's own never makes deaf: "carp two pounds" is a fish though a rig is called
+ * "Carp", and "undo" takes back whatever somebody's plan calls by it.
+ */
+function withOwn(own: Reading, plain: Reading): Reading {
+  if (rank(plain) < rank(own)) return plain;
+  return isCommand(plain) && !isCommand(own) ? plain : own;
+}
+
+const COMMANDS: ReadonlySet<string> = new Set<Statement["kind"]>([
+  ...(["amend", "withdraw", "ask", "session", "remind", "talkback"] as const),
+]);
+
+const isCommand = ({ verdict, statements }: Reading): boolean =>
+  verdict === "log" && statements.every(({ kind }) => COMMANDS.has(kind));
+
+/** Reads one line as it was printed, by these names. */
+function lineReader(
+  vocabulary: Vocabulary,
+  callWord: string | undefined,
+  { matcher, patterns }: Language,
+): (heard: string) => Reading {
   const readTokens = (heard: string, tokens: readonly Token[], find: Find): Attempt => {
     const items = readItems(heard, tokens, vocabulary);
     const pieces = cover(items, find, patterns);
@@ -153,15 +187,7 @@ export function createReader(
     return best;
   };
 
-  return {
-    read(alternatives) {
-      const readings = alternatives.slice(0, MOST_ALTERNATIVES).map(readLine);
-      return readings.reduce(
-        (best, reading) => (rank(reading) < rank(best) ? reading : best),
-        readings[0] ?? ignored(""),
-      );
-    },
-  };
+  return readLine;
 }
 
 /**

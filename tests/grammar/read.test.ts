@@ -118,6 +118,36 @@ describe("the angler's own words", () => {
     expect(own.read([line])).toMatchObject({ verdict: "log", statements: [statement] });
   });
 
+  const named = (name: string) => ({ name, spoken: [] });
+  const hiding = createReader({
+    own: {
+      species: ["undo", "scratch that", "all", "two pounds", "big bream"].map(named),
+      baits: ["stop nudging", "answers", "new net"].map(named),
+      rigs: ["Carp", "Deep", "Best", "Hook", "what have I got"].map(named),
+    },
+  });
+
+  it.each([
+    ...["undo", "scratch that", "all out", "stop nudging", "short answers", "new net"],
+    ...["carp two pounds", "small carp", "two foot deep", "hook pulled"],
+    ...["which rig is best", "best rig", "what have I got"],
+  ])("do not hide “%s”", (line) => {
+    const { verdict, statements } = hiding.read([line]);
+    expect({ verdict, statements }).toEqual({
+      verdict: "log",
+      statements: reader.read([line]).statements,
+    });
+  });
+
+  it.each([
+    ["make that a big bream", { kind: "amend", set: { species: "big bream" } }],
+    ["big bream four pounds", { kind: "fish", species: "big bream" }],
+    ["on the deep rig", { kind: "change", rig: "Deep" }],
+    ["on the carp rig", { kind: "change", rig: "Carp" }],
+  ])("come before the usual ones in “%s”", (line, statement) => {
+    expect(hiding.read([line])).toMatchObject({ verdict: "log", statements: [statement] });
+  });
+
   it("do not reach a reader that was not told them", () => {
     expect(reader.read(["bluey two pounds"]).verdict).not.toBe("log");
   });
