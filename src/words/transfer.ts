@@ -17,6 +17,8 @@ export const transferWords = {
     "This is the table of fish, which is worked out from the events. Take in the table of events, or the log as JSON.",
   otherColumns: (missing: readonly string[]) =>
     `This table has other columns than a Pegscribe log: ${missing.slice(0, 3).join(", ")} ${missing.length === 1 ? "is" : "are"} missing. Take in the table of events as Pegscribe wrote it.`,
+  columnTwice: (header: string) =>
+    `This table has the column ${header} twice, so nothing was taken from it. Take one of them out, or get the file again.`,
   tornRow: (line: number) =>
     `Row ${line} of this table is cut off or has too many cells, so nothing was taken from it. Get the file again from where it came.`,
   badRow: (line: number, where: string) =>

@@ -125,6 +125,12 @@ describe("a table that is no good", () => {
   test.each([
     ["with other columns", "name,age\r\nx,1\r\n", /other columns.*pegscribe_events.*missing/],
     ["with one column taken out", whole.replace("event_id", "id"), /event_id is missing/],
+    [
+      "without what corrections take away",
+      whole.replace("rest_json", "rest"),
+      /rest_json is missing/,
+    ],
+    ["with one column twice", whole.replace("length_mm", "weight_g"), /column weight_g twice/],
     ["of fish", fishCsv([]), /table of fish/],
     ["from a newer version", whole.replaceAll("\n1,", "\n2,"), /newer Pegscribe/],
     ["cut off in a row", whole.slice(0, -40), /^Row 4 of this table is cut off/],

@@ -11,8 +11,14 @@ import { FISH_MARK } from "./fish-csv.ts";
 export const eventsCsv = (events: readonly LogEvent[]): string =>
   toCsv(EVENT_HEADERS, events.map(eventRow));
 
-/** Columns without which a row is no event; others may be missing where nothing stood in them. */
-const NEEDED = ["event_id", "session_id", "device_id", "sequence", "time_utc", "verdict", "event"];
+/**
+ * Columns without which a row is no event, or another one: what a correction takes away stands in the
+ * last. Others may be missing where nothing stood in them.
+ */
+const NEEDED = [
+  ...["event_id", "session_id", "device_id", "sequence", "time_utc", "verdict", "event"],
+  "rest_json",
+];
 
 /**
  * The events of a table, all or none; `;` or a tab between cells does as well as a comma.
@@ -56,6 +62,10 @@ function headersIn(table: string): [headers: string[], delimiter: string] {
   if (headers[0] === FISH_MARK) throw new Refusal(transferWords.fishTable);
   const missing = [EVENTS_MARK, ...NEEDED].filter((header) => !headers.includes(header));
   if (missing.length > 0) throw new Refusal(transferWords.otherColumns(missing));
+  const twice = EVENT_HEADERS.find(
+    (header) => headers.indexOf(header) < headers.lastIndexOf(header),
+  );
+  if (twice !== undefined) throw new Refusal(transferWords.columnTwice(twice));
   return [headers, delimiter];
 }
 
