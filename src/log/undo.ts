@@ -36,8 +36,7 @@ export function sortSteps(
   const steps = new Map<string, "correction" | "undo" | "redo">();
   const corrections: LogEvent[] = [];
   let undone: LogEvent[] = [];
-  for (const event of events) {
-    if (!isStep(event)) continue;
+  for (const event of asDone(events.filter(isStep))) {
     const step = stepOf(event, steps);
     steps.set(event.id, step);
     const isAbout = event.body.kind === "weigh" || about(event).some((id) => known.has(id));
@@ -56,6 +55,53 @@ export function about(event: LogEvent): readonly string[] {
   if (body.kind === "withdraw") return body.targets;
   const one = "target" in body ? body.target : splitFrom(event);
   return one === undefined ? [] : [one];
+}
+
+/**
+ * The steps as they were done: each behind those that it is about, and behind its device's last,
+ * though the clock of another was ahead. Rings stay in order, at the end.
+ * @param steps in order
+ */
+function asDone(steps: readonly LogEvent[]): Iterable<LogEvent> {
+  const earlier = earlierThan(steps);
+  const held = new Map<LogEvent, LogEvent[]>();
+  const done = new Set<LogEvent>();
+  for (const step of steps) {
+    const ready = [step];
+    // It grows on the way.
+    for (const next of ready) {
+      const before = earlier.get(next) ?? [];
+      while (done.has(before.at(-1) ?? next)) before.pop();
+      const waitsFor = before.at(-1);
+      if (waitsFor) {
+        const others = held.get(waitsFor);
+        if (others) others.push(next);
+        else held.set(waitsFor, [next]);
+      } else {
+        done.add(next);
+        for (const one of held.get(next) ?? []) ready.push(one);
+      }
+    }
+  }
+  for (const step of steps) done.add(step);
+  return done;
+}
+
+/** What each step comes after. */
+function earlierThan(steps: readonly LogEvent[]): Map<LogEvent, LogEvent[]> {
+  const byId = new Map(steps.map((step) => [step.id, step]));
+  const lastOf = new Map<string, LogEvent>();
+  const earlier = new Map<LogEvent, LogEvent[]>();
+  for (const step of steps) {
+    const targets = about(step).map((id) => byId.get(id));
+    const all = [...targets, lastOf.get(step.device)];
+    earlier.set(
+      step,
+      all.filter((one) => one !== undefined),
+    );
+    lastOf.set(step.device, step);
+  }
+  return earlier;
 }
 
 function stepOf(

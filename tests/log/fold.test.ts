@@ -287,6 +287,29 @@ describe("withdrawals", () => {
     });
   });
 
+  test("undo and redo what a phone has corrected whose clock is an hour ahead", () => {
+    const events = [
+      fish(1, 900),
+      { ...settle(30, "e1"), device: "there" },
+      amend(62, "e1", { weightG: 1000 }),
+      amend(63, "e1", { weightG: 1100 }),
+    ];
+    const here = (seq: number, target: string) => ({ ...withdraw(seq, target), device: "here" });
+    const steps = [here(2, "e63"), here(3, "e62"), here(4, "e3"), here(5, "e2")];
+    const states = [
+      [["e30", "e62", "e63"], [], 1100],
+      [["e30", "e62"], ["e2"], 1000],
+      [["e30"], ["e2", "e3"], 900],
+      [["e30", "e62"], ["e2"], 1000],
+      [["e30", "e62", "e63"], [], 1100],
+    ];
+    const ids = (list: readonly LogEvent[]) => list.map((one) => one.id);
+    states.forEach((state, done) => {
+      const { corrections, undone, spokenG } = fold(...events, ...steps.slice(0, done));
+      expect([ids(corrections), ids(undone), spokenG]).toEqual(state);
+    });
+  });
+
   test("in a ring count for nothing, and neither do those of themselves", () => {
     const ring = [withdraw(2, "e1", "e3"), withdraw(3, "e1", "e2"), withdraw(4, "e1", "e4")];
     const session = fold(fish(1), ...ring);
