@@ -97,6 +97,8 @@ export const IDB_CHECKS: readonly IdbCheck[] = [
         ],
         "sessions",
       );
+      const listed = (await store.digests()).map(({ session }) => session).sort();
+      assertEqual(listed, ["saturday", "sunday"], "digests");
       assertEqual(await store.lastWritten(), undefined, "last written, which was not kept then");
       const [next] = await store.append([draft()]);
       assertEqual([next?.device, next?.seq], [V1_DEVICE.id, V1_DEVICE.seq + 1], "next number");
@@ -203,6 +205,32 @@ export const IDB_CHECKS: readonly IdbCheck[] = [
       await here.remove("s");
       assertEqual(await told, "s", "told");
       assertEqual(await there.session("s"), [], "events");
+    },
+  },
+  {
+    name: "tells of nothing that a tab of another version sends and is no event",
+    async run(database) {
+      const [here, there, odd] = [open(database), open(database), new BroadcastChannel(database)];
+      const told: unknown[] = [];
+      here.subscribe((events) => told.push(events.map(({ id }) => id)));
+      here.subscribeRemovals((session) => told.push(session));
+      for (const message of ["new", [{ id: "x" }], { removed: 7 }]) odd.postMessage(message);
+      await there.put([event("a", "s", 1)]);
+      const followed = new Promise<string>((resolve) => here.subscribeRemovals(resolve));
+      await there.remove("s");
+      await followed;
+      odd.close();
+      assertEqual(told, [["a"], "s"], "told");
+    },
+  },
+  {
+    name: "sets a damaged record aside once, though two tabs find it at the same time",
+    async run(database) {
+      const both = [open(database), open(database)];
+      await both[0]?.put([event("a", "s", 1)]);
+      await plant(database, { ...event("no time", "s", 1), at: "noon" });
+      await Promise.all(both.map((store) => store.session("s")));
+      assertEqual((await both[0]?.damaged())?.length, 1, "damaged");
     },
   },
   {

@@ -76,6 +76,9 @@ describe("fish", () => {
       { number: 5, count: 1, spokenG: 0, unweighed: 1 },
     ]);
     expect(session.entries.map((one) => one.net)).toEqual([1, 2, 2, 5, 5, 1, 1]);
+    const back = fold(entry(1, { kind: "net", number: 5 }), entry(2, { kind: "net", number: 3 }));
+    expect(back.nets.map(({ number }) => number)).toEqual([1, 3, 5]);
+    expect(fold(entry(1, { kind: "net", number: 3 }), entry(2, { kind: "net" })).net).toBe(4);
   });
 
   test("carry the set-up in force, which a corrected change corrects after the fact", () => {
@@ -223,109 +226,11 @@ describe("corrections", () => {
       withdraw(6),
     ];
     expect(fold(...events)).toEqual(fold(fish(1, 900)));
-  });
-});
-
-describe("withdrawals", () => {
-  test("take entries out of every sum and keep them to bring back, by when they were taken", () => {
-    const session = fold(
-      fish(1, 100),
-      fish(2, 200),
-      fish(3, 300),
-      withdraw(4, "e2"),
-      withdraw(5, "e1"),
-    );
-    expect(session).toMatchObject({ count: 1, spokenG: 300 });
-    expect(session.entries.map((one) => [one.id, one.fishNumber])).toEqual([["e3", 1]]);
-    expect(session.withdrawn.map((one) => one.id)).toEqual(["e2", "e1"]);
-    expect(session.withdrawn[0]?.history.map((one) => one.id)).toEqual(["e2", "e4"]);
-  });
-
-  test("undo and redo follow each other without end", () => {
-    const events = [fish(1, 900), withdraw(2, "e1")];
-    for (let seq = 3; seq < 20_003; seq++) events.push(withdraw(seq, `e${seq - 1}`));
-    expect(fold(...events).count).toBe(0);
-    expect(fold(...events, withdraw(20_003, "e20002")).count).toBe(1);
-  });
-
-  test("of one withdrawal, two undoings must both be undone, as of two phones that undo the same", () => {
-    const events = [fish(1, 900), withdraw(2, "e1"), withdraw(3, "e2"), withdraw(4, "e2")];
-    expect(fold(...events, withdraw(5, "e3")).count).toBe(1);
-    expect(fold(...events, withdraw(5, "e4")).count).toBe(1);
-    expect(fold(...events, withdraw(5, "e3"), withdraw(6, "e4")).count).toBe(0);
-  });
-
-  test("what undo and redo are about", () => {
-    const events = [
-      fish(1, 900),
-      amend(2, "e1", { weightG: 1000 }),
-      amend(3, "e1", { weightG: 1100 }),
-    ];
-    const ids = (list: readonly LogEvent[]) => list.map((one) => one.id);
-    const states = [
-      [["e2", "e3"], [], 1100],
-      [["e2"], ["e4"], 1000],
-      [[], ["e4", "e5"], 900],
-      [["e2"], ["e4"], 1000],
-      [["e2", "e3"], [], 1100],
-      [["e2"], ["e8"], 1000],
-    ];
-    const steps = [
-      withdraw(4, "e3"),
-      withdraw(5, "e2"),
-      withdraw(6, "e5"),
-      withdraw(7, "e4"),
-      withdraw(8, "e3"),
-    ];
-    states.forEach(([corrections, undone, grams], i) => {
-      const session = fold(...events, ...steps.slice(0, i));
-      expect([ids(session.corrections), ids(session.undone), session.spokenG]).toEqual([
-        corrections,
-        undone,
-        grams,
-      ]);
+    const plan = event(1, { kind: "plan", plan: { peg: "7" } });
+    expect(fold(plan, replace(2, "e1", { kind: "drop" }))).toMatchObject({
+      plan: { peg: "7" },
+      entries: [],
     });
-  });
-
-  test("undo and redo what a phone has corrected whose clock is an hour ahead", () => {
-    const events = [
-      fish(1, 900),
-      { ...settle(30, "e1"), device: "there" },
-      amend(62, "e1", { weightG: 1000 }),
-      amend(63, "e1", { weightG: 1100 }),
-    ];
-    const here = (seq: number, target: string) => ({ ...withdraw(seq, target), device: "here" });
-    const steps = [here(2, "e63"), here(3, "e62"), here(4, "e3"), here(5, "e2")];
-    const states = [
-      [["e30", "e62", "e63"], [], 1100],
-      [["e30", "e62"], ["e2"], 1000],
-      [["e30"], ["e2", "e3"], 900],
-      [["e30", "e62"], ["e2"], 1000],
-      [["e30", "e62", "e63"], [], 1100],
-    ];
-    const ids = (list: readonly LogEvent[]) => list.map((one) => one.id);
-    states.forEach((state, done) => {
-      const { corrections, undone, spokenG } = fold(...events, ...steps.slice(0, done));
-      expect([ids(corrections), ids(undone), spokenG]).toEqual(state);
-    });
-  });
-
-  test("in a ring count for nothing, and neither do those of themselves", () => {
-    const ring = [withdraw(2, "e1", "e3"), withdraw(3, "e1", "e2"), withdraw(4, "e1", "e4")];
-    const session = fold(fish(1), ...ring);
-    expect(session.count).toBe(1);
-    expect(session.corrections).toEqual([]);
-  });
-
-  test("of a plan or a weighing count too", () => {
-    const events = [
-      event(1, { kind: "plan", plan: { peg: "7" } }),
-      event(2, { kind: "weigh", net: 1, weightG: 5000 }),
-    ];
-    expect(fold(...events)).toMatchObject({ plan: { peg: "7" }, nets: [{ weighedG: 5000 }] });
-    const without = fold(...events, withdraw(3, "e1", "e2"));
-    expect(without.plan).toEqual({});
-    expect(without.nets[0]).not.toHaveProperty("weighedG");
   });
 });
 

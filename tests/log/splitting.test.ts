@@ -40,11 +40,12 @@ describe("pieces", () => {
     const moves = [at(6, "e4", 1), at(7, "e5", 1)];
     // By its id the newest would come last.
     const again = [amend(80, "e1", {}, ["count"]), roach(1, "e1", 90), at(91, "e90", 1)];
-    expect(numbers([five, next, ...first, ...moves, ...again])).toEqual([
+    expect(numbers([five, change, next, ...first, ...moves, ...again])).toEqual([
       ["e1", 1],
       ["e90", 2],
       ["e4", 3],
       ["e5", 4],
+      ["e2", undefined],
       ["e3", 6],
     ]);
   });

@@ -233,6 +233,8 @@ export const STORE_CONTRACT: readonly StoreCheck[] = [
       await store.bringBack(removed);
       assertEqual(ids(await store.session("s")), ["a", "b"], "brought back");
       assertEqual(back, [["a", "b"]], "told of what came back");
+      const listed = (await store.digests()).map(({ session }) => session).sort();
+      assertEqual(listed, ["other", "s"], "digests in the end");
       assertEqual(await store.removals(), [], "removals in the end");
       stop();
       await store.remove("s");

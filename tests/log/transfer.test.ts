@@ -84,6 +84,17 @@ test("damaged records go out as they are, even where JSON cannot hold them", asy
   expect(readDocument(text).damaged).toHaveLength(2);
 });
 
+test("damaged records go out that only reading the events has found", async () => {
+  const store = newStore();
+  const found: never[] = [];
+  store.everything = async () => {
+    found.push({ record: { id: "a" }, fault: "v: missing" } as never);
+    return [];
+  };
+  store.damaged = async () => [...found] as never;
+  expect((await exportLog({ store, unsaved: [], now: 1000 })).damaged).toHaveLength(1);
+});
+
 test("how the phone is set goes out with the whole", async () => {
   const settings = { weight: "kg" };
   const text = JSON.stringify(
