@@ -52,8 +52,11 @@ test("a preview is what the session becomes", () => {
   const before = foldSession(SESSION, corrected);
   const drafts = [
     { id: "e9", verdict: "log", body: { kind: "withdraw", targets: ["e8"] } } as const,
+    // What was corrected before comes later than all entries.
+    { id: "e10", verdict: "log", body: { kind: "amend", target: "e3", set: { depthMm: 800 } } },
   ];
-  const after = foldSession(SESSION, [...corrected, withdraw(9, "e8")]);
+  const again = amend(10, "e3", { depthMm: 800 });
+  const after = foldSession(SESSION, [...corrected, withdraw(9, "e8"), again]);
   const entries = ({ entries: list, spokenG, count, net, setUp }: typeof after) => ({
     list: list.map(({ id, statement, setUp: own }) => ({ id, statement, own })),
     ...{ spokenG, count, net, setUp },

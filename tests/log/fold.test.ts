@@ -119,6 +119,8 @@ describe("progress", () => {
       startedAt: minute(1),
       pauses: [{ from: minute(10), to: minute(20) }],
     });
+    const ended = fold(...events, act(20, "resume"), act(30, "stop"));
+    expect(ended.pauses).toEqual([{ from: minute(10), to: minute(20) }]);
   });
 
   test("a rig in the water ends a break, feeding does not", () => {

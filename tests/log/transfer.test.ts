@@ -138,5 +138,7 @@ test("a weight beyond all numbers is refused, however deep it lies", async () =>
     body: { kind: "entry" as const, statement: { kind: "fish" as const, weightG } },
   });
   await expect(mergeEvents(store, [event("a", "s", 1), fish(1e300)])).rejects.toThrow("Record 2");
+  const frozen = { kind: "entry", statement: { kind: "conditions", airC: -1e300 } } as const;
+  await expect(mergeEvents(store, [{ ...fish(900), body: frozen }])).rejects.toThrow("Record 1");
   expect(await mergeEvents(store, [fish(900)])).toHaveProperty("added", 1);
 });

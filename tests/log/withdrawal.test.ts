@@ -73,6 +73,7 @@ test("withdrawals that name one thing twice name it once, and the newest tells w
   expect(ids(taken?.history ?? [])).toEqual(["e1", "e3"]);
   const back = fold(...events, withdraw(4, "e3", "e3"), withdraw(5, "e4"), withdraw(6, "e5"));
   expect(back.count).toBe(2);
+  expect(fold(...events, withdraw(4, "e3", "e3"), withdraw(5, "e4")).count).toBe(1);
   const again = fold(...events, withdraw(4, "e2"), withdraw(5, "e1"), settle(6, "e1"));
   expect(ids(again.withdrawn)).toEqual(["e2", "e1"]);
   expect(ids(again.withdrawn[1]?.history ?? [])).toEqual(["e1", "e3", "e5", "e6"]);
@@ -108,6 +109,8 @@ test("undo and redo reach what a phone has corrected whose clock is an hour ahea
     const { corrections, undone, spokenG } = fold(...events, ...steps.slice(0, done));
     expect([ids(corrections), ids(undone), spokenG]).toEqual(state);
   });
+  // A new one ends the way forward, wherever it was made.
+  expect(fold(...events, ...steps.slice(0, 1), settle(64, "e1")).undone).toEqual([]);
 });
 
 test("withdrawals in a ring count for nothing, and neither do those of themselves", () => {
@@ -115,6 +118,7 @@ test("withdrawals in a ring count for nothing, and neither do those of themselve
   const session = fold(fish(1), ...ring);
   expect(session.count).toBe(1);
   expect(session.corrections).toEqual([]);
+  expect(ids(fold(fish(1), ...ring, settle(5, "e1")).corrections)).toEqual(["e5"]);
   const undone = [withdraw(2, "e1"), withdraw(3, "e2"), withdraw(4, "e3"), withdraw(5, "e3")];
   const doubtful = [withdraw(6, "e2", "e7"), withdraw(7, "e6")];
   expect(fold(fish(1), ...undone, ...doubtful).count).toBe(1);
