@@ -46,9 +46,13 @@ function makeApp(): { app: App; goOn(): void } {
   const nudge = signal<string>();
   const inQuestion = signal<string>();
   const version = new NewVersion();
-  // What is only in memory would be lost, also behind a sample.
+  // The angler's own session may run on behind a sample; what is only in memory would be lost.
   const atStake = new AtStake(
-    computed(() => isRunning.value || desks.own.keeping.value.unsaved > 0),
+    computed(
+      () =>
+        [session, desks.own.session].some(({ value }) => lasts(value)) ||
+        desks.own.keeping.value.unsaved > 0,
+    ),
   );
   const season = laterSeason(desks);
 

@@ -218,3 +218,24 @@ test("a new version is not offered while another tab is fishing, whose files wou
   await offer.waitFor();
   await fishing.close();
 });
+
+test("nor while the angler's own session runs on behind what is only tried", async () => {
+  const context = await browser.newContext();
+  await context.addInitScript(tellOfWaiting);
+  const trying = await Bench.open(browser, { url: server.url, context });
+  await trying.page.evaluate(() => navigator.serviceWorker.ready);
+  await trying.go("First steps");
+  const fishing = await Bench.open(browser, { url: server.url, context });
+  await fishing.type("carp three pounds");
+  await fishing.page.close();
+  appendFileSync(join(folder, "sw.js"), "\n// The latest version.\n");
+  await trying.page.evaluate(async () =>
+    (await navigator.serviceWorker.getRegistration())?.update(),
+  );
+  await trying.page.waitForFunction(() => "knowsOfIt" in window);
+  await looksAgain(trying.page);
+  expect(await trying.page.getByText("A new version is here.").count()).toBe(0);
+  await trying.go("Live");
+  expect(await trying.part("Weight and count").textContent()).toContain("3 lb");
+  await trying.close();
+});
