@@ -30,11 +30,20 @@ export type Message = v.InferOutput<typeof messageSchema>;
 export const packed = (message: Message): Uint8Array =>
   new TextEncoder().encode(JSON.stringify(message));
 
+/**
+ * Letters that don't show and turn round what follows, to the end of the line (UAX #9): with one in a
+ * rig's name the board would show the figures behind it backwards.
+ */
+const TURNING = /[\u202A-\u202E\u2066-\u2069]/g;
+
+const unturned = (_: string, part: unknown): unknown =>
+  typeof part === "string" ? part.replace(TURNING, "") : part;
+
 /** Undefined for what is no message of ours. */
 export function unpacked(bytes: Uint8Array): Message | undefined {
   if (bytes.length > MOST_BYTES) return undefined;
   try {
-    const read = v.safeParse(messageSchema, JSON.parse(new TextDecoder().decode(bytes)));
+    const read = v.safeParse(messageSchema, JSON.parse(new TextDecoder().decode(bytes), unturned));
     return read.success ? read.output : undefined;
   } catch {
     return undefined;

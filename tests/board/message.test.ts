@@ -26,6 +26,13 @@ test.each([
   expect(unpacked(packed(whole))).toEqual(whole);
 });
 
+test("letters that would turn round the figures behind a name are left out of it", () => {
+  const turned = { ...STANDING, name: "\u202EAda\u202C", section: "\u2067A" };
+  expect(unpacked(packed(message({ standing: turned })))).toEqual(message());
+  const rig = (name: string) => message(said({ kind: "change", rig: name }));
+  expect(unpacked(packed(rig("worm\u202E")))).toEqual(rig("worm"));
+});
+
 test("one that is longer than a board takes is not looked at", () => {
   expect(unpacked(padded(MOST_BYTES))).toEqual(message());
   expect(unpacked(padded(MOST_BYTES + 1))).toBeUndefined();
@@ -36,6 +43,7 @@ test.each([
   ["a peg as long as a sentence", { standing: { ...STANDING, peg: "1".repeat(41) } }],
   ["a session as long as a sentence", { session: "s".repeat(65) }],
   ["a name of blanks", { standing: { name: " \u2028" } }],
+  ["a name of letters that only turn others", { standing: { name: "\u202E" } }],
   ["a clock beyond all days", { sentAt: 9e15 }],
   ["a clock before all", { sentAt: -1 }],
   ["a weight beyond all", said({ kind: "fish", weightG: 1e300 })],
