@@ -49,15 +49,22 @@ const MOST_SOUND = 4;
 /** No one says more in one breath; a longer line is talk or noise. */
 const MOST_TOKENS = 80;
 
+/** What is read where the angler's own names make no sense of a line. */
+const BUILT_IN = makeVocabulary();
+
 /** @param language shared by readers that know other names, so that each need not make its own */
 export function createReader(
   { own, callWord }: ReaderOptions = {},
   language = new Language(),
 ): Reader {
-  const readPlain = lineReader(makeVocabulary(), callWord, language);
-  const readOwn = own && lineReader(makeVocabulary(own), callWord, language);
-  const readLine = (heard: string): Reading =>
-    readOwn ? withOwn(readOwn(heard), readPlain(heard)) : readPlain(heard);
+  const vocabulary = makeVocabulary(own);
+  const readOwn = lineReader(vocabulary, callWord, language);
+  const readPlain = lineReader(BUILT_IN, callWord, language);
+  const readLine = (heard: string): Reading => {
+    const reading = readOwn(heard);
+    const isOwnSaid = tokenise(heard).some(({ word }) => vocabulary.isOwn(word));
+    return isOwnSaid ? withOwn(reading, readPlain(heard)) : reading;
+  };
   return {
     read(alternatives) {
       const readings = alternatives.slice(0, MOST_ALTERNATIVES).map(readLine);

@@ -36,18 +36,23 @@ export interface Vocabulary {
   rigs: NameList;
   /** How a name of the angler's own is said. */
   spokenName(id: string): string | undefined;
+  /** Whether a name of the angler's own begins with the word. */
+  isOwn(word: string): boolean;
 }
 
 export function makeVocabulary(own: OwnWords = {}): Vocabulary {
   const ownSpecies = (own.species ?? []).map(asNames);
   const ownBaits = (own.baits ?? []).map(asNames);
   const ownRigs = (own.rigs ?? []).map(asNames);
-  const spoken = new Map([...ownSpecies, ...ownBaits, ...ownRigs].map((e) => [e.id, e.names[0]]));
+  const everyOwn = [...ownSpecies, ...ownBaits, ...ownRigs];
+  const spoken = new Map(everyOwn.map(({ id, names }) => [id, names[0]]));
+  const firstWords = listNames(everyOwn);
   return {
     species: listNames([...SPECIES, ...ownSpecies]),
     baits: listNames([...BAITS, ...ownBaits]),
     rigs: listNames(ownRigs),
     spokenName: (id) => spoken.get(id),
+    isOwn: (word) => firstWords.has(plainWord(word)),
   };
 }
 
