@@ -42,6 +42,11 @@ test("what is written is told from itself, and the store is not asked for its se
   expect(store.asked).toBe(1);
   expect(desk.sessions.value).toEqual(await store.sessions());
   expect(desk.sessions.value[1]).toMatchObject({ id: "july", lastAt: 60_000 });
+  // From another phone, of before.
+  const earlier = { ...drop("july", 500), v: 1 as const, device: "other", seq: 1, at: 500 };
+  await store.put([earlier]);
+  await desk.refresh();
+  expect(desk.sessions.value).toEqual(await store.sessions());
 });
 
 test("a season taken in at once is told like anything else", async () => {
