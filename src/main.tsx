@@ -8,17 +8,20 @@ import { LOG_NAME } from "./log/log-name.ts";
 import type { Session } from "./log/session.ts";
 import type { App } from "./screens/app.ts";
 import { Shell } from "./screens/shell.tsx";
+import { isUntouched } from "./screens/untouched.ts";
 import { AtStake } from "./scribe/at-stake.ts";
 import type { Attendant } from "./scribe/attendant.ts";
 import { laterBoard } from "./scribe/board/later-board.ts";
 import { byHand } from "./scribe/by-hand.ts";
 import { Desks } from "./scribe/desks.ts";
 import { makeEarsCare } from "./scribe/ears-here.ts";
+import { goingOver } from "./scribe/going-over.ts";
 import { makeHome } from "./scribe/home.ts";
 import { askBeforeLeaving } from "./scribe/leaving.ts";
 import { NewVersion } from "./scribe/new-version.ts";
 import type { Hearing, LastHeard } from "./scribe/news.ts";
 import { laterSeason } from "./scribe/season/later-season.ts";
+import type { Season } from "./scribe/season/season.ts";
 import { readSettings, settingsOfAnother } from "./scribe/settings.ts";
 import { browserSmallStore as small } from "./scribe/small-store.ts";
 import { makePassOn } from "./share/pass-on.ts";
@@ -47,14 +50,24 @@ function makeApp(): { app: App; goOn(): void } {
   const inQuestion = signal<string>();
   const version = new NewVersion();
   // The angler's own session may run on behind a sample; what is only in memory would be lost.
-  const atStake = new AtStake(
-    computed(
-      () =>
-        [session, desks.own.session].some(({ value }) => lasts(value)) ||
-        desks.own.keeping.value.unsaved > 0,
-    ),
+  const isAtStake = computed(
+    () =>
+      [session, desks.own.session].some(({ value }) => lasts(value)) ||
+      desks.own.keeping.value.unsaved > 0,
   );
+  const atStake = new AtStake(isAtStake);
   const season = laterSeason(desks);
+  let allSessions: Season | undefined;
+
+  const goOver = goingOver({
+    isTaken: version.isTaken,
+    isBusy: () =>
+      isAtStake.value ||
+      desk.value !== desks.own ||
+      isAtWork(hearing.value) ||
+      allSessions?.takenOut.value !== undefined,
+    stored: () => desks.own.keeper.retry(),
+  });
 
   const attendant = signal<Attendant>();
   const makeAttendant = async () => {
@@ -103,7 +116,10 @@ function makeApp(): { app: App; goOn(): void } {
     attendant.value?.look();
     void desk.value.refresh();
     if (version.isWaiting.value) void atStake.look();
+    if (isUntouched(document)) void goOver();
   }, TICK_MS);
+  // The screen that is asked for may be among the files that are gone.
+  addEventListener("hashchange", goOver);
   const watchVersion = () => void (import.meta.env.PROD && version.watch("./sw.js"));
   const board = laterBoard(desks);
   const goOn = () => {
@@ -167,7 +183,10 @@ function makeApp(): { app: App; goOn(): void } {
       await desks.playSample(speed, (spoken) => made.hear(spoken));
     },
     stopSample: () => desks.stopSample(),
-    season,
+    async season() {
+      allSessions = await season();
+      return allSessions;
+    },
     passOn,
     board,
     home,
@@ -183,6 +202,8 @@ function makeApp(): { app: App; goOn(): void } {
 }
 
 const lasts = ({ state }: Session) => state === "fishing" || state === "paused";
+
+const isAtWork = ({ is }: Hearing) => !["off", "refused", "unavailable"].includes(is);
 
 const hearingSaysWhy = () => {};
 

@@ -6,11 +6,22 @@ const TAKE_OVER_LIMIT_MS = 2000;
 /** Watches for a newer version of the app, and takes it when told to. */
 export class NewVersion {
   readonly isWaiting: ReadonlySignal<boolean>;
+  /** Another tab, or this one, has taken it: what this page has still to fetch is gone. */
+  readonly isTaken: ReadonlySignal<boolean>;
   readonly #isWaiting = signal(false);
+  readonly #isTaken = signal(false);
   #take: (() => void) | undefined;
 
   constructor() {
     this.isWaiting = this.#isWaiting;
+    this.isTaken = this.#isTaken;
+    const { serviceWorker } = navigator as Partial<Navigator>;
+    let isFirst = !serviceWorker?.controller;
+    serviceWorker?.addEventListener("controllerchange", () => {
+      // The first to come is of the page's own version.
+      if (!isFirst) this.#isWaiting.value = this.#isTaken.value = true;
+      isFirst = false;
+    });
   }
 
   /** @param worker the service worker's address */
@@ -31,6 +42,7 @@ export class NewVersion {
   }
 
   take(): void {
-    this.#take?.();
+    if (this.#isTaken.value) location.reload();
+    else this.#take?.();
   }
 }

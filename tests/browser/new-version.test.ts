@@ -239,3 +239,92 @@ test("nor while the angler's own session runs on behind what is only tried", asy
   expect(await trying.part("Weight and count").textContent()).toContain("3 lb");
   await trying.close();
 });
+
+/** In the page: nobody touches it, however lately a test has. */
+function untouched(): void {
+  Object.defineProperty(navigator, "userActivation", { value: { isActive: false } });
+}
+
+/** Two tabs without a session; in the second a new version is taken. */
+async function takenInAnotherTab(before: (tab: Bench) => Promise<unknown>) {
+  const context = await browser.newContext();
+  await context.addInitScript(untouched);
+  const tab = await Bench.open(browser, { url: server.url, context });
+  await tab.page.evaluate(() => navigator.serviceWorker.ready);
+  const other = await Bench.open(browser, { url: server.url, context });
+  await before(tab);
+  await tab.page.evaluate(() => Object.assign(window, { isTheSamePage: true }));
+  appendFileSync(join(folder, "sw.js"), "\n// One for two tabs.\n");
+  await other.page.evaluate(async () =>
+    (await navigator.serviceWorker.getRegistration())?.update(),
+  );
+  await other.page.getByRole("button", { name: "Take it now" }).click();
+  await tab.page.getByText("A new version is here.").waitFor();
+  const isTheSame = () => tab.page.evaluate(() => "isTheSamePage" in window);
+  return { tab, isTheSame };
+}
+
+test("a tab with nothing at stake goes over to what another one has taken, once nothing is lost by it", async () => {
+  const { tab, isTheSame } = await takenInAnotherTab(async ({ page }) => {
+    await page.getByLabel("Type a phrase").fill("carp");
+    await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
+    await looksAgain(page);
+    // What has just come is of the page's own version.
+    expect(await page.getByText("A new version is here.").count()).toBe(0);
+  });
+  const stays = async () => {
+    await looksAgain(tab.page);
+    expect(await isTheSame()).toBe(true);
+  };
+  await stays();
+  await tab.listen();
+  await tab.page.getByLabel("Type a phrase").fill("");
+  await stays();
+  await tab.page.getByRole("button", { name: "Stop listening" }).click();
+  await expect.poll(isTheSame, { timeout: 20_000 }).toBe(false);
+  expect(await tab.page.getByText("A new version is here.").count()).toBe(0);
+  await tab.close();
+});
+
+test("the next screen is opened in the version that another tab has taken, but not while a session can be put back", async () => {
+  const { tab, isTheSame } = await takenInAnotherTab(async (tab) => {
+    await tab.type("F1 two pounds", "all out");
+    await tab.go("Sessions");
+    await tab.page.getByRole("button", { name: /^Delete/ }).click();
+  });
+  await tab.go("Live");
+  await looksAgain(tab.page);
+  expect(await isTheSame()).toBe(true);
+  await tab.go("Sessions");
+  await tab.page.getByRole("button", { name: "Put it back" }).click();
+  await tab.page.getByRole("button", { name: /^Delete/ }).waitFor();
+  await looksAgain(tab.page);
+  expect(await isTheSame()).toBe(true);
+  await tab.go("Review");
+  await expect.poll(isTheSame).toBe(false);
+  expect(tab.page.url()).toBe(`${server.url}#review`);
+  await tab.close();
+});
+
+test("a new version is taken also where the browser never tells that it is in charge", async () => {
+  const { page } = await Bench.open(browser, { url: server.url });
+  await page.evaluate(() => navigator.serviceWorker.ready);
+  await page.addInitScript(() => {
+    navigator.serviceWorker.addEventListener("controllerchange", (event) =>
+      event.stopImmediatePropagation(),
+    );
+  });
+  await page.reload();
+  appendFileSync(join(folder, "sw.js"), "\n// One that is not told of.\n");
+  await page.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.update());
+  const take = page.getByRole("button", { name: "Take it now" });
+  await take.waitFor();
+  const loaded = page.waitForEvent("load");
+  await take.click();
+  await loaded;
+  await page.getByRole("button", { name: "Start listening" }).waitFor();
+  expect(
+    await page.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.waiting),
+  ).toBeNull();
+  await page.context().close();
+});
