@@ -3,27 +3,24 @@ import { computed, effect, signal } from "@preact/signals";
 import { render } from "preact";
 import { SteadyClock } from "./log/clock.ts";
 import { IdbStore } from "./log/idb-store.ts";
+import { lasts } from "./log/lasts.ts";
 import { LaterCopy } from "./log/later-copy.ts";
 import { LOG_NAME } from "./log/log-name.ts";
-import type { Session } from "./log/session.ts";
 import type { App } from "./screens/app.ts";
 import { Shell } from "./screens/shell.tsx";
 import { isUntouched } from "./screens/untouched.ts";
-import { AtStake } from "./scribe/at-stake.ts";
 import type { Attendant } from "./scribe/attendant.ts";
 import { laterBoard } from "./scribe/board/later-board.ts";
 import { byHand } from "./scribe/by-hand.ts";
 import { Desks } from "./scribe/desks.ts";
 import { makeEarsCare } from "./scribe/ears-here.ts";
-import { goingOver } from "./scribe/going-over.ts";
 import { makeHome } from "./scribe/home.ts";
 import { askBeforeLeaving } from "./scribe/leaving.ts";
-import { NewVersion } from "./scribe/new-version.ts";
 import type { Hearing, LastHeard } from "./scribe/news.ts";
 import { laterSeason } from "./scribe/season/later-season.ts";
-import type { Season } from "./scribe/season/season.ts";
 import { readSettings, settingsOfAnother } from "./scribe/settings.ts";
 import { browserSmallStore as small } from "./scribe/small-store.ts";
+import { makeUpdates } from "./scribe/updates.ts";
 import { makePassOn } from "./share/pass-on.ts";
 import { ScreenWakeLock } from "./speech/wake-lock.ts";
 import { findWebSpeech } from "./speech/web-speech-types.ts";
@@ -48,26 +45,8 @@ function makeApp(): { app: App; goOn(): void } {
   const lastHeard = signal<LastHeard>();
   const nudge = signal<string>();
   const inQuestion = signal<string>();
-  const version = new NewVersion();
-  // The angler's own session may run on behind a sample; what is only in memory would be lost.
-  const isAtStake = computed(
-    () =>
-      [session, desks.own.session].some(({ value }) => lasts(value)) ||
-      desks.own.keeping.value.unsaved > 0,
-  );
-  const atStake = new AtStake(isAtStake);
-  const season = laterSeason(desks);
-  let allSessions: Season | undefined;
-
-  const goOver = goingOver({
-    isTaken: version.isTaken,
-    isBusy: () =>
-      isAtStake.value ||
-      desk.value !== desks.own ||
-      isAtWork(hearing.value) ||
-      allSessions?.takenOut.value !== undefined,
-    stored: () => desks.own.keeper.retry(),
-  });
+  const { season, canPutBack } = laterSeason(desks);
+  const updates = makeUpdates({ desks, hearing, canPutBack });
 
   const attendant = signal<Attendant>();
   const makeAttendant = async () => {
@@ -115,12 +94,12 @@ function makeApp(): { app: App; goOn(): void } {
     now.value = desk.value.now();
     attendant.value?.look();
     void desk.value.refresh();
-    if (version.isWaiting.value) void atStake.look();
-    if (isUntouched(document)) void goOver();
+    void updates.look();
+    if (isUntouched(document)) void updates.goOver();
   }, TICK_MS);
   // The screen that is asked for may be among the files that are gone.
-  addEventListener("hashchange", goOver);
-  const watchVersion = () => void (import.meta.env.PROD && version.watch("./sw.js"));
+  addEventListener("hashchange", updates.goOver);
+  const watchVersion = () => void (import.meta.env.PROD && updates.watch());
   const board = laterBoard(desks);
   const goOn = () => {
     afterPaint().then(() => desk.value.refresh());
@@ -156,7 +135,7 @@ function makeApp(): { app: App; goOn(): void } {
     isAwake,
     sample: desks.sample,
     past: computed(() => attendant.value?.past.value ?? []),
-    updateWaiting: computed(() => version.isWaiting.value && !atStake.anywhere.value),
+    updateWaiting: updates.isOffered,
     canUndo: computed(() => session.value.corrections.length > 0),
     canRedo: computed(() => session.value.undone.length > 0),
     ...byHand(() => desk.value.notebook.value),
@@ -183,10 +162,7 @@ function makeApp(): { app: App; goOn(): void } {
       await desks.playSample(speed, (spoken) => made.hear(spoken));
     },
     stopSample: () => desks.stopSample(),
-    async season() {
-      allSessions = await season();
-      return allSessions;
-    },
+    season,
     passOn,
     board,
     home,
@@ -196,14 +172,10 @@ function makeApp(): { app: App; goOn(): void } {
       playMemo: async (id) => attendant.value?.playMemo(id),
       drill: async () => (await attend()).drill(),
     },
-    takeUpdate: () => version.take(),
+    takeUpdate: updates.take,
   };
   return { app, goOn };
 }
-
-const lasts = ({ state }: Session) => state === "fishing" || state === "paused";
-
-const isAtWork = ({ is }: Hearing) => !["off", "refused", "unavailable"].includes(is);
 
 const hearingSaysWhy = () => {};
 

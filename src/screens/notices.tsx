@@ -1,3 +1,4 @@
+import { lasts } from "../log/lasts.ts";
 import { joinWords } from "../words/join.ts";
 import { noticeWords as words } from "../words/notices.ts";
 import type { App } from "./app.ts";
@@ -60,9 +61,7 @@ function SampleNotice({ app }: { app: App }) {
 }
 
 function UpdateNotice({ app }: { app: App }) {
-  const { state } = app.session.value;
-  const isBusy = state === "fishing" || state === "paused";
-  if (!app.updateWaiting.value || isBusy) return null;
+  if (!app.updateWaiting.value || lasts(app.session.value)) return null;
   return (
     <section class="notice row row-apart" aria-label={words.update.label}>
       <p>{words.update.isHere}</p>

@@ -3,6 +3,7 @@ import type { Trial } from "../../analysis/best.ts";
 import { type RateNow, rateNow } from "../../analysis/rates/rate-now.ts";
 import { MS_PER_MINUTE } from "../../analysis/units.ts";
 import { massEstimate } from "../../analysis/weights/total.ts";
+import { lasts } from "../../log/lasts.ts";
 import type { Fished } from "./fished.ts";
 import type { Weighing } from "./ranks.ts";
 import type { Seat } from "./seat.ts";
@@ -60,7 +61,7 @@ const NO_CATCH = { bag: NOTHING, middleG: 0, isMatch: false, trials: undefined }
 
 /** Whether more is to be expected of it. */
 const isOut = (current: Fished | undefined): boolean =>
-  current !== undefined && ["fishing", "paused"].includes(current.session.state);
+  current !== undefined && lasts(current.session);
 
 /** As finely as it is read, so that a row which looks the same is the same. */
 const rounded = ({ now, session }: RateNow): RateNow => ({

@@ -1,6 +1,7 @@
 /** First steps: the angler says a phrase and sees it understood. They come once by themselves. */
 import "./first-run.css";
 import { useEffect, useState } from "preact/hooks";
+import { lasts } from "../../log/lasts.ts";
 import { firstRunWords as words } from "../../words/first-run.ts";
 import type { App } from "../app.ts";
 import { Hear } from "./hear.tsx";
@@ -10,7 +11,7 @@ const STEPS = 3;
 
 export function FirstRun({ app }: { app: App }) {
   // Asked once: the practice is a session of its own, and may well be running.
-  const [isBusy] = useState(() => ["fishing", "paused"].includes(app.session.peek().state));
+  const [isBusy] = useState(() => lasts(app.session.peek()));
   useEffect(() => {
     if (isBusy) return;
     app.home.practise();

@@ -1,17 +1,24 @@
 import type { Desks } from "../desks.ts";
 import type { Season } from "./season.ts";
 
-/** The season, fetched when first asked for; where that failed, it is tried again the next time. */
-export function laterSeason(desks: Desks): () => Promise<Season> {
+export function laterSeason(desks: Desks) {
   let made: Promise<Season> | undefined;
-  return () => {
-    made ??= import("./make-season.ts").then(
-      ({ makeSeason }) => makeSeason(desks),
-      (cause) => {
+  let here: Season | undefined;
+  const make = async () => {
+    const { makeSeason } = await import("./make-season.ts");
+    here = makeSeason(desks);
+    return here;
+  };
+  return {
+    /** The season, fetched when first asked for; where that failed, it is tried again the next time. */
+    season(): Promise<Season> {
+      made ??= make().catch((cause) => {
         made = undefined;
         throw cause;
-      },
-    );
-    return made;
+      });
+      return made;
+    },
+    /** Whether a deleted session can still be put back. */
+    canPutBack: () => here?.takenOut.value !== undefined,
   };
 }
