@@ -8,7 +8,7 @@ import { LaterCopy } from "./log/later-copy.ts";
 import { LOG_NAME } from "./log/log-name.ts";
 import type { App } from "./screens/app.ts";
 import { Shell } from "./screens/shell.tsx";
-import { isUntouched } from "./screens/untouched.ts";
+import { isUntouched as isPageUntouched } from "./screens/untouched.ts";
 import type { Attendant } from "./scribe/attendant.ts";
 import { laterBoard } from "./scribe/board/later-board.ts";
 import { byHand } from "./scribe/by-hand.ts";
@@ -20,7 +20,7 @@ import type { Hearing, LastHeard } from "./scribe/news.ts";
 import { laterSeason } from "./scribe/season/later-season.ts";
 import { readSettings, settingsOfAnother } from "./scribe/settings.ts";
 import { browserSmallStore as small } from "./scribe/small-store.ts";
-import { makeUpdates } from "./scribe/updates.ts";
+import type { Updates } from "./scribe/updates.ts";
 import { makePassOn } from "./share/pass-on.ts";
 import { ScreenWakeLock } from "./speech/wake-lock.ts";
 import { findWebSpeech } from "./speech/web-speech-types.ts";
@@ -46,7 +46,6 @@ function makeApp(): { app: App; goOn(): void } {
   const nudge = signal<string>();
   const inQuestion = signal<string>();
   const { season, canPutBack } = laterSeason(desks);
-  const updates = makeUpdates({ desks, hearing, canPutBack });
 
   const attendant = signal<Attendant>();
   const makeAttendant = async () => {
@@ -94,12 +93,15 @@ function makeApp(): { app: App; goOn(): void } {
     now.value = desk.value.now();
     attendant.value?.look();
     void desk.value.refresh();
-    void updates.look();
-    if (isUntouched(document)) void updates.goOver();
+    updates.value?.look();
   }, TICK_MS);
-  // The screen that is asked for may be among the files that are gone.
-  addEventListener("hashchange", updates.goOver);
-  const watchVersion = () => void (import.meta.env.PROD && updates.watch());
+  const updates = signal<Updates>();
+  const watchVersion = async () => {
+    const { makeUpdates } = await import("./scribe/updates.ts");
+    const isUntouched = () => isPageUntouched(document);
+    updates.value = makeUpdates({ desks, hearing, canPutBack, isUntouched });
+    if (import.meta.env.PROD) await updates.value.watch();
+  };
   const board = laterBoard(desks);
   const goOn = () => {
     afterPaint().then(() => desk.value.refresh());
@@ -135,7 +137,7 @@ function makeApp(): { app: App; goOn(): void } {
     isAwake,
     sample: desks.sample,
     past: computed(() => attendant.value?.past.value ?? []),
-    updateWaiting: updates.isOffered,
+    updateWaiting: computed(() => updates.value?.isOffered.value ?? false),
     canUndo: computed(() => session.value.corrections.length > 0),
     canRedo: computed(() => session.value.undone.length > 0),
     ...byHand(() => desk.value.notebook.value),
@@ -172,7 +174,7 @@ function makeApp(): { app: App; goOn(): void } {
       playMemo: async (id) => attendant.value?.playMemo(id),
       drill: async () => (await attend()).drill(),
     },
-    takeUpdate: updates.take,
+    takeUpdate: () => updates.value?.take(),
   };
   return { app, goOn };
 }

@@ -1,4 +1,5 @@
 import { type ReadonlySignal, signal } from "@preact/signals";
+import { Workbox } from "workbox-window";
 
 /** Some phones never tell that the new version is in charge. */
 const TAKE_OVER_LIMIT_MS = 2000;
@@ -27,7 +28,6 @@ export class NewVersion {
   /** @param worker the service worker's address */
   async watch(worker: string): Promise<void> {
     if (!("serviceWorker" in navigator)) return;
-    const { Workbox } = await import("workbox-window");
     const workbox = new Workbox(worker);
     workbox.addEventListener("waiting", () => {
       this.#isWaiting.value = true;

@@ -11,10 +11,14 @@ interface UpdateOptions {
   hearing: ReadonlySignal<Hearing>;
   /** Whether a deleted session can still be put back, which a page that is loaded again forgets. */
   canPutBack(): boolean;
+  /** Whether loading the page again would be noticed by nobody. */
+  isUntouched(): boolean;
 }
 
+export type Updates = ReturnType<typeof makeUpdates>;
+
 /** When a new version of the app is offered, and when it is gone over to unasked. */
-export function makeUpdates({ desks, hearing, canPutBack }: UpdateOptions) {
+export function makeUpdates({ desks, hearing, canPutBack, isUntouched }: UpdateOptions) {
   const { own, current } = desks;
   const version = new NewVersion();
   // The angler's own session may run on behind a sample; what is only in memory would be lost.
@@ -24,20 +28,24 @@ export function makeUpdates({ desks, hearing, canPutBack }: UpdateOptions) {
       own.keeping.value.unsaved > 0,
   );
   const atStake = new AtStake(isAtStake);
+  const goOver = goingOver({
+    isTaken: version.isTaken,
+    isBusy: () =>
+      isAtStake.value || current.value !== own || isAtWork(hearing.value) || canPutBack(),
+    stored: () => own.keeper.retry(),
+  });
   return {
     isOffered: computed(() => version.isWaiting.value && !atStake.anywhere.value),
-    /** Looks at what other tabs are at; to be called now and then. */
-    async look() {
-      if (version.isWaiting.value) await atStake.look();
+    /** Looks at what other tabs are at, and have taken; to be called now and then. */
+    look() {
+      if (version.isWaiting.value) void atStake.look();
+      if (isUntouched()) void goOver();
     },
-    /** Loads the page again if another tab has taken a new version, and nothing is lost by it. */
-    goOver: goingOver({
-      isTaken: version.isTaken,
-      isBusy: () =>
-        isAtStake.value || current.value !== own || isAtWork(hearing.value) || canPutBack(),
-      stored: () => own.keeper.retry(),
-    }),
-    watch: () => version.watch("./sw.js"),
+    watch() {
+      // The screen that is asked for may be among the files that are gone.
+      addEventListener("hashchange", goOver);
+      return version.watch("./sw.js");
+    },
     take: () => version.take(),
   };
 }
