@@ -3,6 +3,7 @@ import { copyFolder, fileOf } from "./copy-folder.ts";
 import { copyLines, readCopy } from "./copy-lines.ts";
 import type { FromCopier, ToCopier } from "./copy-worker.ts";
 import type { LogEvent } from "./event.ts";
+import { lacking } from "./lacking.ts";
 import type { LogStore } from "./store.ts";
 
 /** Between a session that a kill left half copied and the next start there is seldom more than a day. */
@@ -85,12 +86,6 @@ export class FileCopy implements LogCopy {
     this.#worker.postMessage(message(number));
     await new Promise<void>((resolve) => this.#waiting.set(number, resolve));
   }
-}
-
-/** What the first have not, of the others. */
-function lacking(first: readonly LogEvent[], others: readonly LogEvent[]): LogEvent[] {
-  const known = new Set(first.map(({ id }) => id));
-  return others.filter(({ id }) => !known.has(id));
 }
 
 async function putBack(store: CopiedStore, events: readonly LogEvent[]): Promise<void> {

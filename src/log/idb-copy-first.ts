@@ -1,10 +1,11 @@
 /**
  * A log of an earlier version goes into the copy before it is brought up to date: a write so large is
- * easily cut off by a kill, and Chromium then throws the log away (one time in twenty, in trials).
+ * easily cut off by a kill, and Chromium then throws the log away (once in forty kills, in trials).
  */
 import { openDB } from "idb";
 import type { LogCopy } from "./copy.ts";
 import { type LogSchema, SCHEMA_VERSION, THIS_DEVICE } from "./idb-schema.ts";
+import { lacking } from "./lacking.ts";
 import { inTime } from "./patience.ts";
 
 /** Longer than a phone takes for a season (a guess). The log must open all the same. */
@@ -24,11 +25,8 @@ async function copyEarlier(name: string, copy: LogCopy): Promise<void> {
   const { version = SCHEMA_VERSION } = known.find((database) => database.name === name) ?? {};
   if (version >= SCHEMA_VERSION) return;
   const { device, events } = await readEarlier(name, version);
-  const copied = new Set((await copy.read()).events.map(({ id }) => id));
-  await copy.add(
-    events.filter(({ id }) => !copied.has(id)),
-    device?.id,
-  );
+  const copied = await copy.read();
+  await copy.add(lacking(copied.events, events), device?.id);
 }
 
 /**
