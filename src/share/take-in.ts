@@ -5,7 +5,9 @@ import type { LogStore } from "../log/store.ts";
 import { type Merged, mergeEvents, readDocument } from "../log/transfer.ts";
 import { sharedWords } from "../words/shared.ts";
 import { transferWords } from "../words/transfer.ts";
+import { EVENTS_MARK } from "./csv/event-columns.ts";
 import { readEventsCsv } from "./csv/events-csv.ts";
+import { FISH_MARK } from "./csv/fish-csv.ts";
 import { codeIn, LONGEST_CODE } from "./link/link.ts";
 
 const BYTES_PER_MB = 1_000_000;
@@ -54,11 +56,14 @@ type Form = "json" | "table" | "other";
 /** A log with a link in one of its notes is still a log. */
 function formOf(text: string): Form {
   if (/^\s*[{[]/.test(text)) return "json";
-  return /^.*pegscribe_(events|fish)/.test(text) ? "table" : "other";
+  const firstLine = firstLineOf(text);
+  return [EVENTS_MARK, FISH_MARK].some((mark) => firstLine.includes(mark)) ? "table" : "other";
 }
 
+const firstLineOf = (text: string): string => /^.*/.exec(text)?.[0] ?? "";
+
 function read(text: string, form: Form): Read {
-  if (form === "json" || (form === "other" && !/^.*[,;\t]/.test(text))) {
+  if (form === "json" || (form === "other" && !/[,;\t]/.test(firstLineOf(text)))) {
     const { events, damaged, settings } = readDocument(text);
     return { events, damaged: damaged.length, ...(settings !== undefined && { settings }) };
   }
