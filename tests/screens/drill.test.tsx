@@ -42,3 +42,14 @@ test("touched twice before the ears are there, it begins once", async () => {
   fireEvent.click(begin);
   expect(asked).toBe(1);
 });
+
+test("where it cannot be fetched, that is said, and it can be begun again", async () => {
+  const app = await fakeApp();
+  app.plays.earsKept.value = { is: "kept", startsAlone: true };
+  app.voice.drill = () => Promise.reject(new Error("no signal"));
+  render(<DrillScreen app={app} />);
+  const begin = screen.getByRole<HTMLButtonElement>("button", { name: "Begin" });
+  fireEvent.click(begin);
+  await screen.findByText(/did not arrive whole/);
+  expect(begin.disabled).toBe(false);
+});

@@ -1,6 +1,7 @@
 /** Two minutes in which the ears inside the app get to know a voice. */
 import "./drill.css";
 import { useEffect, useRef, useState } from "preact/hooks";
+import { appWords } from "../../words/app.ts";
 import { drillWords as words } from "../../words/drill.ts";
 import type { Drill } from "../app/voice.ts";
 import type { App } from "../app.ts";
@@ -19,15 +20,15 @@ export function DrillScreen({ app }: { app: App }) {
     [],
   );
   const isReady = app.earsCare.state.value.is === "kept";
-  const [isBeginning, setBeginning] = useState(false);
+  const [asked, setAsked] = useState<"no" | "waiting" | "failed">("no");
   const begin = async () => {
-    setBeginning(true);
-    const made = drill ?? (await app.voice.drill());
+    setAsked("waiting");
+    const made = drill ?? (await app.voice.drill().catch(() => undefined));
     // Whoever left meanwhile is not recorded.
     if (!isHere.current) return;
-    setBeginning(false);
+    setAsked(made ? "no" : "failed");
     setDrill(made);
-    made.start();
+    made?.start();
   };
   const state = drill?.state.value ?? { is: "ready" as const };
   return (
@@ -40,11 +41,16 @@ export function DrillScreen({ app }: { app: App }) {
         <button
           type="button"
           class="button button-main button-wide"
-          disabled={!isReady || isBeginning}
+          disabled={!isReady || asked === "waiting"}
           onClick={() => void begin()}
         >
           {words.start}
         </button>
+      )}
+      {asked === "failed" && (
+        <p class="notice" role="alert">
+          {appWords.notWhole.what} {appWords.notWhole.todo}
+        </p>
       )}
       {drill && <Run drill={drill} state={state} />}
       {state.is === "done" && <Outcome app={app} outcome={state.outcome} />}
