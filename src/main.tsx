@@ -8,7 +8,7 @@ import { LaterCopy } from "./log/later-copy.ts";
 import { LOG_NAME } from "./log/log-name.ts";
 import type { App } from "./screens/app.ts";
 import { Shell } from "./screens/shell.tsx";
-import { isUntouched as isPageUntouched } from "./screens/untouched.ts";
+import { isUntouched } from "./screens/untouched.ts";
 import type { Attendant } from "./scribe/attendant.ts";
 import { laterBoard } from "./scribe/board/later-board.ts";
 import { byHand } from "./scribe/by-hand.ts";
@@ -46,6 +46,7 @@ function makeApp(): { app: App; goOn(): void } {
   const nudge = signal<string>();
   const inQuestion = signal<string>();
   const { season, canPutBack } = laterSeason(desks);
+  const updates = signal<Updates>();
 
   const attendant = signal<Attendant>();
   const makeAttendant = async () => {
@@ -95,10 +96,8 @@ function makeApp(): { app: App; goOn(): void } {
     void desk.value.refresh();
     updates.value?.look();
   }, TICK_MS);
-  const updates = signal<Updates>();
   const watchVersion = async () => {
     const { makeUpdates } = await import("./scribe/updates.ts");
-    const isUntouched = () => isPageUntouched(document);
     updates.value = makeUpdates({ desks, hearing, canPutBack, isUntouched });
     if (import.meta.env.PROD) await updates.value.watch();
   };

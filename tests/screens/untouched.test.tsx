@@ -10,16 +10,16 @@ afterEach(() => {
 });
 
 test("only Live with an empty field is nobody's loss", () => {
-  expect(isUntouched(document)).toBe(true);
+  expect(isUntouched()).toBe(true);
   location.hash = "#set-up";
-  expect(isUntouched(document)).toBe(false);
+  expect(isUntouched()).toBe(false);
   location.hash = "#live";
-  expect(isUntouched(document)).toBe(true);
+  expect(isUntouched()).toBe(true);
   for (const field of document.querySelectorAll("input")) field.value = "carp";
-  expect(isUntouched(document)).toBe(false);
+  expect(isUntouched()).toBe(false);
 });
 
 test("a page that was touched just now may be touched again at once", () => {
   vi.stubGlobal("navigator", { userActivation: { isActive: true } });
-  expect(isUntouched(document)).toBe(false);
+  expect(isUntouched()).toBe(false);
 });
