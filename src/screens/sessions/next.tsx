@@ -1,4 +1,5 @@
 import { useComputed } from "@preact/signals";
+import { lasts } from "../../log/lasts.ts";
 import type { SetUp } from "../../log/session.ts";
 import type { Digest } from "../../scribe/season/digest.ts";
 import type { Season } from "../../scribe/season/season.ts";
@@ -6,7 +7,6 @@ import { setUpText } from "../../share/summary-text.ts";
 import { sessionsWords } from "../../words/sessions.ts";
 import type { App } from "../app.ts";
 import { Card } from "../summary/card.tsx";
-import { isRunning } from "./running.ts";
 import { WhereToStart } from "./where-to-start.tsx";
 import { dayOf, placeOf } from "./words-of.ts";
 
@@ -23,7 +23,7 @@ interface NextProps {
 /** Beginning the next session: empty, like the last one, or where the earlier ones point to. */
 export function Next({ app, season, digests, isMaking }: NextProps) {
   const last = digests.find(({ past }) => past);
-  const runs = useComputed(() => isRunning(app)).value;
+  const runs = useComputed(() => lasts(app.session.value)).value;
   if (runs) {
     return (
       <Card title={words.title}>

@@ -1,9 +1,9 @@
 import { type Signal, useComputed, useSignal } from "@preact/signals";
+import { lasts } from "../../log/lasts.ts";
 import type { Digest } from "../../scribe/season/digest.ts";
 import type { Season } from "../../scribe/season/season.ts";
 import { sessionsWords } from "../../words/sessions.ts";
 import type { App } from "../app.ts";
-import { isRunning } from "./running.ts";
 import { dayOf, figuresOf, placeOf } from "./words-of.ts";
 
 const words = sessionsWords.list;
@@ -32,7 +32,7 @@ export function Row({ app, season, digest, chosen }: RowProps) {
       : [...chosen.value, digest];
   };
   const takeOut = async () => {
-    if (isOpen && isRunning(app)) {
+    if (isOpen && lasts(app.session.value)) {
       trouble.value = words.runs;
       return;
     }
